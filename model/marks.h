@@ -1,0 +1,44 @@
+#pragma once
+#include "model/kitchen.h"
+#include "model/units.h"
+#include <optional>
+#include <set>
+#include <string>
+#include <vector>
+
+namespace model {
+
+/// What a mark is read with.
+enum class MarkMedium { Touch, Braille, LargePrint, SpokenTag };
+
+/// A kind of mark in the kit. Features are in just-noticeable steps of a finger with normal feeling.
+struct Marker {
+    std::string key;         // stable name in the store
+    std::string name;        // "two rubber bands"
+    std::string feel;        // what the finger finds, in words
+    std::string howToFix;    // one sentence
+    MarkMedium medium = MarkMedium::Touch;
+    double size = 0, relief = 0, texture = 0;
+    std::set<Surface> surfaces; // what it sticks to or goes round
+    bool survivesFreezer = true;
+    bool survivesWet = true;
+    double fixMinutes = 1;
+    double readSeconds = 1;
+    double learnMinutes = 18;
+    double cost = 0.1; // currency units, price of one
+    bool magnetic = false, latex = false, adhesive = false, sharp = false, chokingSize = false;
+    std::string caution;
+    friend bool operator==(const Marker &, const Marker &) = default;
+};
+
+/// The kit that the program starts with; every figure is a default of this program, shown and changeable.
+[[nodiscard]] const std::vector<Marker> &markerKit();
+/// The marker with this key, or nullptr.
+[[nodiscard]] const Marker *markerOf(const std::string &key);
+/// Chance that a finger takes `shown` for `other`, from the distance of their features; 1 for the same marker.
+/// `sensitivity` 1 for normal feeling, less for reduced.
+[[nodiscard]] double confusion(const Marker &shown, const Marker &other, double sensitivity);
+/// Chance that the mark is not noticed at all.
+[[nodiscard]] double missed(const Marker &marker, double sensitivity);
+
+} // namespace model

@@ -1,0 +1,69 @@
+#pragma once
+#include "model/date.h"
+#include "model/id.h"
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace model {
+
+enum class Domain { Sight, Touch, Reach };
+
+/// What was measured. Units and notations: see testInfo().
+enum class Test {
+    // Sight
+    DistanceAcuity,
+    NearAcuity,
+    ContrastSensitivity, // log units
+    FieldExtent,         // degrees across, better eye
+    PreferredPrint,      // points, read with ease at the stated distance
+    Glare,               // words
+    UsableVision,        // yes or no: uses sight to find things in the kitchen
+    // Touch
+    Monofilament,   // marking, e.g. 3.61
+    TwoPointStatic, // mm
+    TwoPointMoving, // mm
+    ShapeNaming,    // right of tried, e.g. 4/5
+    AcceptedMarks,  // names of marks told apart, separated by commas
+    // Reach
+    Stature,
+    KnuckleHeight,
+    ShoulderHeight,
+    ReachLow,  // lowest height reached with ease
+    ReachHigh, // highest height reached with ease
+    EyeHeight,
+    SafeLift, // kg, heaviest thing lifted safely
+};
+
+enum class Side { NotStated, Right, Left, Both };
+
+/// One result as it was entered. "Not tested" is a result too: `notTestedBecause` holds the reason and `typed`
+/// is empty. What it means is worked out in findings.h, never stored.
+struct Measurement {
+    Id id;
+    Test test{};
+    Side side = Side::NotStated;
+    std::string typed;         // value with unit or notation, as typed: "6/24", "20/80-2", "0.6 logMAR", "142 cm"
+    std::string distanceTyped; // test distance as typed, where it matters
+    std::string method;        // chart, kit, with or without glasses, light
+    std::string finger;        // touch: which finger
+    bool withGlasses = false;  // sight: with the usual glasses
+    std::optional<Date> date;
+    std::string notTestedBecause;
+    friend bool operator==(const Measurement &, const Measurement &) = default;
+};
+
+/// The words of one test: name, what to type, and in which unit.
+struct TestInfo {
+    Test test{};
+    Domain domain{};
+    std::string key;     // stable name in the store
+    std::string name;    // "Distance acuity"
+    std::string hint;    // "For example 6/24, 20/80, 0.6 logMAR, CF at 1 m"
+    bool sided = false;  // asked for right, left and both
+    bool atDistance = false;
+};
+[[nodiscard]] const std::vector<TestInfo> &testInfos();
+[[nodiscard]] const TestInfo &infoOf(Test test);
+
+} // namespace model

@@ -1,0 +1,74 @@
+#pragma once
+#include "model/date.h"
+#include "model/id.h"
+#include <cstdint>
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace model {
+
+/// Minutes of the client's time a week, in whole thousandths. Never a sum of doubles.
+using MilliMinutes = std::int64_t;
+
+/// The terms of the objective, in mmin a week.
+struct Terms {
+    MilliMinutes unary = 0; // reach, walk, dark, move
+    MilliMinutes bay = 0;   // group spread
+    MilliMinutes place = 0; // sub-category spread
+    MilliMinutes type = 0;  // learning
+    MilliMinutes mark = 0;  // marking
+    MilliMinutes risk = 0;  // wrong picks
+    [[nodiscard]] MilliMinutes total() const { return unary + bay + place + type + mark + risk; }
+    friend bool operator==(const Terms &, const Terms &) = default;
+};
+
+/// Where one thing stands and how it is marked.
+struct PlanLine {
+    Id thing;
+    Id place;
+    int order = 0;                     // left to right on the shelf, from 0
+    std::string marker;                // key of the marker kit; empty: no mark
+    std::vector<std::string> meanings; // "hazard", "allergen": keys of the meaning marks put on besides
+    std::string labelText;             // text in the client's medium, for braille, print and tags
+    friend bool operator==(const PlanLine &, const PlanLine &) = default;
+};
+
+/// The therapist's own decision about one line; it outlives every new plan until she takes it back.
+struct Overrule {
+    Id id;
+    Id thing;
+    Id place;
+    bool forbid = false; // not there, instead of there
+    std::string reason;
+    std::optional<Date> date;
+    friend bool operator==(const Overrule &, const Overrule &) = default;
+};
+
+struct MeaningMark {
+    std::string meaning; // "hazard", "allergen"
+    std::string marker;  // key of the marker kit
+    friend bool operator==(const MeaningMark &, const MeaningMark &) = default;
+};
+
+/// What is short when no plan exists.
+struct Shortage {
+    std::string rule;
+    std::optional<double> needCm, haveCm;
+    std::vector<Id> things;
+    std::vector<Id> places;
+    std::string sentence;
+    friend bool operator==(const Shortage &, const Shortage &) = default;
+};
+
+struct Plan {
+    Id id;
+    std::optional<Date> made;
+    std::vector<PlanLine> lines;
+    std::vector<MeaningMark> meaningMarks;
+    std::vector<Shortage> shortages; // not empty: no legal plan; lines is empty then
+    Terms terms;
+    friend bool operator==(const Plan &, const Plan &) = default;
+};
+
+} // namespace model

@@ -1,0 +1,52 @@
+#pragma once
+#include "model/case.h"
+#include "model/findings.h"
+#include "model/solve.h"
+
+namespace model {
+
+/// The placement problem of a case, with the ids that its indexes stand for.
+struct PlanProblem {
+    Problem problem;
+    std::vector<Id> things;              // per item
+    std::vector<Id> places;              // per place
+    std::vector<std::string> markers;    // per code from 1: kit keys
+    std::vector<MeaningMark> meanings;   // reserved first
+};
+
+/// Builds the problem. What is not measured takes the cautious or usual value. Fails with Missing (no place, no thing,
+/// a thing without size) with a sentence that names it.
+[[nodiscard]] Result<PlanProblem> planProblem(const Case &record, const Findings &findings);
+
+/// A fresh plan. A plan with shortages and no lines is an answer, not an error.
+[[nodiscard]] Result<Plan> makePlan(const Case &record, const Findings &findings, const SolveOptions &options, Date on);
+/// The plan that keeps the lines of record.plan wherever it can.
+[[nodiscard]] Result<Plan> revisePlan(const Case &record, const Findings &findings, const SolveOptions &options, Date on);
+
+/// Why one line is so, in one or two sentences, with runner-up and price.
+struct LineWhy {
+    std::string because;
+    std::string runnerUp; // "Larder, top shelf: 2.0 minutes a week more."
+    std::optional<Id> runnerUpPlace;
+    double runnerUpMinutes = 0; // a week
+};
+[[nodiscard]] Result<LineWhy> whyLine(const Case &record, const Findings &findings, const Id &thing);
+/// Whether the thing may be overruled to `place`, and the price in minutes a week. Fails with Refused and says which rule.
+[[nodiscard]] Result<double> priceOf(const Case &record, const Findings &findings, const Id &thing, const Id &place);
+
+/// What to buy, with 10 % spare.
+struct Supply {
+    std::string name;
+    int count = 0;
+    double cost = 0;
+    std::string caution;
+};
+[[nodiscard]] std::vector<Supply> supplies(const Case &record);
+
+/// What differs between two plans, in words, one sentence a thing.
+[[nodiscard]] std::vector<std::string> planChanges(const Case &before, const Case &after);
+
+/// "wall cupboard left of the cooker, top shelf".
+[[nodiscard]] std::string placeWords(const Case &record, const Id &place);
+
+} // namespace model

@@ -1,0 +1,69 @@
+#pragma once
+#include "model/plan.h"
+#include <array>
+#include <cstdint>
+#include <string>
+#include <vector>
+
+/// The placement problem in numbers, and what may be said of a solution. Knows nothing of clients or screens.
+namespace model {
+
+enum class ProblemStorage { Dry, Fridge, Freezer };
+
+struct ProblemClient {
+    double knuckleCm = 75, shoulderCm = 140, reachLowCm = 30, reachHighCm = 185;
+    bool children = false;
+    double childReachCm = 150;
+    bool usableVision = false;
+    bool avoidsAllergen = false;
+    double heavyKg = 2.0;
+};
+
+struct ProblemPlace {
+    std::string name;
+    double heightCm = 0, widthCm = 0, depthCm = 0, clearCm = 0;
+    ProblemStorage storage = ProblemStorage::Dry;
+    bool secure = false, lit = true, counter = false;
+    int bay = 0;
+    double x = 0, y = 0; // metres
+};
+
+struct ProblemItem {
+    std::string name, group, sub, shape, surface;
+    double widthCm = 0, depthCm = 0, heightCm = 0, weightKg = 0;
+    double usesPerWeek = 0, refillsPerWeek = 0, sound = 0;
+    ProblemStorage storage = ProblemStorage::Dry;
+    char klass = 'F'; // F food, C chemical, N neither
+    bool allergen = false, glass = false, hazard = false, hotUse = false, spoils = false;
+    double areaX = 0, areaY = 0; // metres, where it is used
+    int current = -1;            // place, or -1
+    int keep = 0;                // 0..3
+    std::vector<int> forbidden;  // places ruled out by the therapist
+};
+
+struct ProblemMarker {
+    std::string name;
+    std::vector<std::string> surfaces;
+    bool survivesFreezer = true, survivesWet = true, ownText = false;
+    double fixMinutes = 0, readSeconds = 0, learnMinutes = 0, cost = 0;
+};
+
+/// Markers are those left for codes, reserved meaning markers taken out. Code 0 is "no mark", code k is markers[k-1].
+struct Problem {
+    ProblemClient client;
+    std::vector<ProblemPlace> places;
+    std::vector<ProblemItem> items;
+    std::vector<ProblemMarker> markers;
+    std::vector<std::vector<double>> confusion; // [m][n], markers by themselves; the diagonal is 1 or the misreading rate
+    std::vector<double> miss;                   // [m] = q[none][m]
+    double changeMinutes = 0;                   // charged per changed line when `shown` is given
+    std::vector<int> shownPlace, shownCode;     // the plan that the therapist sees, or empty
+};
+
+struct Placement {
+    std::vector<int> place; // per item
+    std::vector<int> code;  // per item, 0 none
+    friend bool operator==(const Placement &, const Placement &) = default;
+};
+
+} // namespace model

@@ -1,0 +1,104 @@
+#pragma once
+#include "model/case.h"
+#include "model/result.h"
+#include <filesystem>
+#include <functional>
+#include <memory>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace model {
+
+/// Cost of the key derivation (Argon2id). `records` of tests use the cheapest allowed.
+struct KeyCost {
+    unsigned passes = 3;
+    unsigned kibibytes = 256 * 1024;
+    [[nodiscard]] static KeyCost cheapest() { return {1, 8 * 1024}; }
+};
+
+/// What stands in the caseload without opening a client.
+struct ClientSummary {
+    Id id;
+    std::string name;
+    std::string code;
+    bool archived = false;
+    std::optional<Date> lastVisit;
+    std::optional<Date> nextReview;
+};
+
+/// Who did what, for the stamp of each record and for the audit.
+struct Action {
+    std::string author;  // the therapist's name or initials
+    Id visit;            // the visit it belongs to, may be empty
+    std::string what;    // "client.changed", "plan.made", "paper.exported": a code, never a client's data
+};
+
+struct AuditRow {
+    std::int64_t sequence = 0;
+    std::string at, author, what, object, detail;
+};
+
+struct Draft {
+    std::string form;
+    Id client;
+    std::string text;
+};
+
+/// The encrypted records of one practice: a folder with records.db and records.key. Move-only; one instance at a time.
+/// Every function commits one transaction, with its audit row, before it returns.
+class Store {
+public:
+    struct Made;
+    /// Makes a new store in `folder` (made if missing, must hold no store). Fails with WeakSecret, ReadOnly, Full,
+    /// NotEncrypted, Refused (a store is there already).
+    [[nodiscard]] static Result<Made> create(const std::filesystem::path &folder, std::string_view passphrase,
+                                             const std::string &author, KeyCost cost);
+    /// Opens with the passphrase or the recovery code. Fails with Missing, WrongSecret, DamagedKeyFile,
+    /// DamagedDatabase, NewerVersion, Busy, NotEncrypted, ReadOnly.
+    [[nodiscard]] static Result<Store> open(const std::filesystem::path &folder, std::string_view secret,
+                                            const std::string &author, KeyCost wanted);
+    [[nodiscard]] static bool existsIn(const std::filesystem::path &folder);
+
+    Store(Store &&) noexcept;
+    Store &operator=(Store &&) noexcept;
+    ~Store(); // closes the connection and wipes the key
+
+    [[nodiscard]] Result<std::vector<ClientSummary>> caseload() const;
+    [[nodiscard]] Result<Case> load(const Id &client) const;
+    /// Writes what differs, in one transaction, with the stamp and an audit row.
+    [[nodiscard]] Result<void> save(const Case &before, const Case &after, const Action &action);
+    /// An audit row alone: viewed, exported, locked.
+    [[nodiscard]] Result<void> note(const Action &action, const Id &object, const std::string &detail);
+
+    [[nodiscard]] Result<void> saveDraft(const Draft &draft); // empty text deletes it
+    [[nodiscard]] Result<std::vector<Draft>> drafts() const;
+
+    [[nodiscard]] Result<void> changePassphrase(std::string_view newPassphrase, KeyCost cost);
+    [[nodiscard]] Result<std::vector<AuditRow>> audit() const;
+    /// Recomputes the keyed chain. Fails with DamagedDatabase and names the first row that does not fit.
+    [[nodiscard]] Result<std::int64_t> verifyAudit() const;
+    /// Reads every page and checks foreign keys and the audit chain.
+    [[nodiscard]] Result<void> verify() const;
+    /// A small value of the program itself (text size, theme); never client data.
+    [[nodiscard]] Result<void> saveSetting(const std::string &key, const std::string &value);
+    [[nodiscard]] Result<std::optional<std::string>> setting(const std::string &key) const;
+
+private:
+    struct Inner;
+    explicit Store(std::unique_ptr<Inner> inner);
+    std::unique_ptr<Inner> m_inner;
+};
+
+struct Store::Made {
+    Store store;
+    std::string recoveryCode; // 8 groups, shown once
+};
+
+/// Fails with WeakSecret and says why: shorter than 15 characters, longer than 1024 bytes, a common phrase.
+[[nodiscard]] Result<void> checkPassphrase(std::string_view passphrase);
+/// True if `typed` is group `number` (1..8) of the code, spaces and case aside.
+[[nodiscard]] bool recoveryGroupMatches(const std::string &code, int number, std::string_view typed);
+
+} // namespace model

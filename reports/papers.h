@@ -1,0 +1,35 @@
+#pragma once
+#include "model/case.h"
+#include "model/findings.h"
+#include "reports/writers.h"
+#include <filesystem>
+#include <functional>
+#include <string>
+#include <vector>
+
+namespace reports {
+
+/// The client's handout: what this is and for whom, the kitchen from general to specific, where each thing stands and how
+/// it is marked, what the marks mean, upkeep with dates, goals, cautions, whom to ask. Worded by templates/handout.md.
+[[nodiscard]] Result<Document> handout(const model::Case &record, const model::Findings &findings, model::Date on);
+/// The household's sheet: no name and no health fact without sharing consent.
+[[nodiscard]] Result<Document> householdSheet(const model::Case &record, const model::Findings &findings, model::Date on);
+/// What to buy, in which order to do it.
+[[nodiscard]] Result<Document> workSheet(const model::Case &record, const model::Findings &findings, model::Date on);
+/// Goals then and now.
+[[nodiscard]] Result<Document> progressReport(const model::Case &record, const model::Findings &findings, model::Date on);
+
+/// One file to be written.
+struct Paper {
+    std::string fileName; // code and date, never the client's name: "K7-2026-11-25-handout.pdf"
+    std::string title;
+    std::string bytes;
+};
+/// Every paper that the client's media ask for. `progress` gets 0..1 and the paper's title; returning false stops and
+/// fails with Refused ("Stopped.").
+[[nodiscard]] Result<std::vector<Paper>> papers(const model::Case &record, const model::Findings &findings, model::Date on,
+                                                const std::function<bool(double, const std::string &)> &progress);
+/// Writes them into `folder` (made if missing), readable by the owner only. Fails with ReadOnly, Full, InputOutput.
+[[nodiscard]] Result<void> writePapers(const std::vector<Paper> &papers, const std::filesystem::path &folder);
+
+} // namespace reports
