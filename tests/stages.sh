@@ -1,0 +1,165 @@
+# Sourced by tests/run: one function a stage. Each runs in a subshell under `set -e`, from the root of the project, with its
+# output in build/logs. A stage fails by its exit code. Write `if grep ...; then exit 1; fi`: a `! grep` stops nothing.
+
+program=build/dev/app/feltmark
+demo_names=(nora idris tilda)
+
+all_stages=(packages build format layers tree lint unit papers install benchmark asan crash secrets accessibility)
+
+list_stages() {
+    cat <<'TEXT'
+packages       install the Debian packages of app/packages.txt, program and tests
+build          preset dev: program, tests, check programs, benchmark
+format         clang-format and qmlformat would change nothing
+layers         model sees nothing of reports, app or Qt; reports nothing of app, Qt Gui or Quick; system calls in one place
+tree           no machine path, no download host, no unfinished mark, no overlong file
+lint           clang-tidy over every source, qmllint over every screen
+unit           every test of preset dev
+papers         papers of the demo clients: PDF/UA, print size, fonts, braille limits
+install        install rules, menu entry and metainfo; the installed program makes papers
+benchmark      the benchmark starts and ends
+asan           preset asan: every test under the address and undefined-behaviour sanitizers
+crash          the store under kill -9 and failing writes
+secrets        nothing of a client in plain sight during the whole job; no database symbol is visible
+accessibility  every screen by keys and screen reader alone
+TEXT
+}
+
+# tool NAME: path of a check tool; where it is missing the reason is noted and the answer is no.
+tool() {
+    if [ -x "$FELTMARK_TOOLS/$1" ]; then
+        printf '%s\n' "$FELTMARK_TOOLS/$1"
+        return
+    fi
+    printf '  %s: what %s checks\n' "${FUNCNAME[1]#stage_}" "$1" >>"$left_out"
+    return 1
+}
+
+# tracked PATTERN...: files of the project that match.
+tracked() {
+    if git -c safe.directory='*' rev-parse >/dev/null 2>&1; then
+        git -c safe.directory='*' ls-files -- "$@"
+    else
+        local pattern
+        for pattern in "$@"; do find . -name "$pattern" -not -path './build/*' -printf '%P\n'; done | sort -u
+    fi
+}
+
+stage_packages() {
+    install_packages app test
+}
+
+stage_build() {
+    [ -d build/dev ] || require_disk "$root" 6
+    cmake --preset dev
+    cmake --build --preset dev
+}
+
+stage_format() {
+    tracked '*.cpp' '*.h' | xargs -r clang-format --dry-run --Werror
+    local file wrong=0
+    for file in $(tracked '*.qml'); do
+        /usr/lib/qt6/bin/qmlformat "$file" | diff -u "$file" - || wrong=1
+    done
+    return $wrong
+}
+
+# refuse SENTENCE PATTERN FILE...: fails where a line of the files matches.
+refuse() {
+    local sentence=$1 pattern=$2
+    shift 2
+    [ $# -gt 0 ] || return 0
+    if grep -nE "$pattern" "$@" /dev/null; then
+        say "$sentence"
+        return 1
+    fi
+}
+
+stage_layers() {
+    local model reports others wrong=0
+    mapfile -t model < <(tracked 'model/*')
+    mapfile -t reports < <(tracked 'reports/*')
+    refuse "model looks upward" '#include +"(reports|app)/' "${model[@]}" || wrong=1
+    refuse "model knows Qt" '#include +<Q|Qt6::' "${model[@]}" || wrong=1
+    refuse "reports looks upward" '#include +"app/' "${reports[@]}" || wrong=1
+    refuse "reports knows more of Qt than QtCore" \
+        'Qt6::(Gui|Qml|Quick|Widgets|Pdf)|#include +<(Qt(Gui|Qml|Quick|Widgets|Pdf)|QGui|QQml|QQuick|QImage|QFont|QPainter|QColor|QWindow|QPdf)' \
+        "${reports[@]}" || wrong=1
+    mapfile -t others < <(tracked '*.cpp' '*.h' | grep -vE '^model/(store|database)[a-z_]*\.(cpp|h)$')
+    refuse "only the store may speak to the database" '#include +[<"](sqlcipher/)?sqlite3\.h|#include +"model/database' \
+        "${others[@]}" || wrong=1
+    mapfile -t others < <(tracked 'model/*' 'reports/*' 'app/*' | grep -E '\.(cpp|h)$' | grep -vE '/platform[a-z_]*\.(cpp|h)$')
+    refuse "what depends on the operating system belongs into platform.*" \
+        '#include +<(unistd|fcntl|pwd|signal|windows|sys/[a-z]+|linux/[a-z]+)\.h>' "${others[@]}" || wrong=1
+    return $wrong
+}
+
+stage_tree() {
+    local files code wrong=0
+    mapfile -t files < <(tracked '*')
+    mapfile -t code < <(tracked '*.cpp' '*.h' '*.qml' '*.sh' '*.py')
+    refuse "a path of somebody's machine" '(^|[^A-Za-z0-9.~_}])/(home|root|work)/[a-z]' "${files[@]}" || wrong=1
+    refuse "a download host" 'https?://[^/ ]*(artifact|registr[y]|mirror|proxy)' "${files[@]}" || wrong=1
+    refuse "an unfinished mark" '(TO[D]O|FIX[M]E|XX[X]|DISABLE[D]_|GTEST_SKI[P])' "${code[@]}" || wrong=1
+    if wc -l "${code[@]}" | awk '$2 != "total" && $1 > 450 { print; found = 1 } END { exit !found }'; then
+        say "over 450 lines: would you find your room in it?"
+        wrong=1
+    fi
+    return $wrong
+}
+
+stage_lint() {
+    tracked '*.cpp' | xargs -r -P "$(nproc)" -n 1 clang-tidy -p build/dev --quiet
+    cmake --build build/dev --target all_qmllint 2>&1 | tee build/logs/qmllint.log
+    if grep -E '^(Warning|Error):' build/logs/qmllint.log; then return 1; fi
+}
+
+stage_unit() {
+    ctest --preset dev
+}
+
+stage_papers() {
+    local folder=build/papers name pdfua
+    rm -rf "$folder"
+    for name in "${demo_names[@]}"; do "$program" papers --demo "$name" --out "$folder/$name"; done
+    tests/reports/check_papers.sh "$folder"
+    if pdfua=$(tool pdfua-check); then
+        find "$folder" -name '*.pdf' -print0 | sort -z | xargs -0 /usr/bin/python3 "$pdfua" --min-pt 18
+    fi
+}
+
+stage_install() {
+    local prefix=$root/build/install
+    rm -rf "$prefix"
+    cmake --install build/dev --prefix "$prefix"
+    desktop-file-validate "$prefix"/share/applications/*.desktop
+    appstreamcli validate --no-net "$prefix"/share/metainfo/*.xml
+    (cd / && "$prefix/bin/feltmark" --version && "$prefix/bin/feltmark" papers --demo nora --out "$prefix/papers")
+    [ -n "$(find "$prefix/papers" -name '*.pdf')" ]
+}
+
+stage_benchmark() {
+    build/dev/tests/benchmark/benchmark --benchmark_min_time=0.05
+}
+
+stage_asan() {
+    cmake --preset asan
+    cmake --build --preset asan
+    ctest --preset asan
+}
+
+stage_crash() {
+    if tool killstorm && tool badwrites; then tests/check/crash.sh build/dev/tests/check/vault_case "$FELTMARK_TOOLS"; fi
+}
+
+stage_secrets() {
+    if nm -D "$program" | grep -i sqlite3; then
+        say "a database symbol is visible: another library could take its place"
+        return 1
+    fi
+    if tool hear && tool plainscan; then tests/app/scan_inside.sh "$program"; fi
+}
+
+stage_accessibility() {
+    if tool axtree && tool hear; then tests/app/by_ear.sh "$program"; fi
+}
