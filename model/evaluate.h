@@ -7,7 +7,9 @@ namespace model {
 
 /// A rule that a placement breaks; indexes into the problem.
 struct BrokenRule {
-    std::string rule; // "storage", "height", "depth", "reach", "heavy", "hot", "hazard", "keep", "width", "chemical", "alike", "marker"
+    /// "storage", "height", "depth", "reach", "heavy", "hot", "hazard", "keep", "overruled", "marker" (of one
+    /// item), "width", "chemical" (of one place), "alike" (of two items)
+    std::string rule;
     std::vector<int> items;
     std::vector<int> places;
     friend bool operator==(const BrokenRule &, const BrokenRule &) = default;
@@ -17,7 +19,8 @@ struct BrokenRule {
 [[nodiscard]] Terms evaluate(const Problem &problem, const Placement &placement);
 /// All hard rules that the placement breaks, in the order of items, then places, then pairs.
 [[nodiscard]] std::vector<BrokenRule> brokenRules(const Problem &problem, const Placement &placement);
-/// The rules that keep item `i` out of place `p`, whatever else stands there; empty if it may stand there.
+/// The rules that keep item `i` out of place `p`, whatever else stands there, "width" if it alone is too wide
+/// among them; empty if it may stand there.
 [[nodiscard]] std::vector<std::string> placeRules(const Problem &problem, int i, int p);
 /// True if code `c` may be put on item `i` standing in `p`.
 [[nodiscard]] bool codeFits(const Problem &problem, int i, int p, int c);
@@ -26,9 +29,9 @@ struct BrokenRule {
 
 /// Natural figures shown beside the total.
 struct NaturalFigures {
-    double wrongPicksPerWeek = 0; // capped at the uses of the things concerned
-    double awkwardReachesPerWeek = 0;
-    double metresPerWeek = 0;
+    double wrongPicksPerWeek = 0;     // of each thing at most its uses: the sum over pairs overstates
+    double awkwardReachesPerWeek = 0; // uses outside knuckle to shoulder, or of glass above the shoulder
+    double metresPerWeek = 0;         // walked, there and back
     int moved = 0, markerTypes = 0, marked = 0;
     double baysPerGroup = 0;
 };

@@ -1,0 +1,50 @@
+#include "model/evaluate.h"
+#include <array>
+#include <cmath>
+#include <string_view>
+
+namespace model {
+namespace {
+
+struct ShapePair {
+    std::string_view one, other;
+    double alike;
+};
+
+constexpr std::array<ShapePair, 7> shapePairs{{{"can", "canister", 0.35},
+                                               {"tub", "canister", 0.4},
+                                               {"jar", "bottle", 0.3},
+                                               {"jar", "tub", 0.3},
+                                               {"can", "jar", 0.25},
+                                               {"canister", "jar", 0.25},
+                                               {"mug", "jar", 0.1}}};
+
+double shapesAlike(std::string_view a, std::string_view b) {
+    if (a == b)
+        return 1.0;
+    for (const ShapePair &pair : shapePairs)
+        if ((pair.one == a && pair.other == b) || (pair.one == b && pair.other == a))
+            return pair.alike;
+    return 0.0;
+}
+
+double square(double x) {
+    return x * x;
+}
+
+} // namespace
+
+double alike(const ProblemItem &a, const ProblemItem &b) {
+    constexpr double widthScaleCm = 1.0, heightScaleCm = 2.0, weightScale = 0.35, soundScale = 0.6;
+    constexpr double leastAlike = 0.05;
+    const double shape = shapesAlike(a.shape, b.shape);
+    if (shape == 0.0 || a.storage != b.storage)
+        return 0.0;
+    const double distance =
+        square((a.widthCm - b.widthCm) / widthScaleCm) + square((a.heightCm - b.heightCm) / heightScaleCm) +
+        square(std::log(a.weightKg / b.weightKg) / weightScale) + square((a.sound - b.sound) / soundScale);
+    const double measure = shape * std::exp(-0.5 * distance);
+    return measure < leastAlike ? 0.0 : measure;
+}
+
+} // namespace model

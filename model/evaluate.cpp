@@ -1,0 +1,105 @@
+#include "model/evaluate.h"
+#include "model/coefficients.h"
+#include <algorithm>
+#include <map>
+#include <set>
+#include <utility>
+
+namespace model {
+namespace {
+
+using Sub = std::pair<std::string, std::string>; // group and sub-category
+
+struct Spread {
+    std::map<std::string, std::set<int>> baysOfGroup;
+    std::map<Sub, std::set<int>> placesOfSub;
+};
+
+Spread spreadOf(const Problem &problem, const Placement &placement) {
+    Spread spread;
+    for (std::size_t i = 0; i < problem.items.size(); ++i) {
+        const ProblemItem &item = problem.items[i];
+        const int p = placement.place[i];
+        spread.baysOfGroup[item.group].insert(problem.places[p].bay);
+        spread.placesOfSub[{item.group, item.sub}].insert(p);
+    }
+    return spread;
+}
+
+std::set<int> codesInUse(const Placement &placement) {
+    std::set<int> codes(placement.code.begin(), placement.code.end());
+    codes.erase(0);
+    return codes;
+}
+
+MilliMinutes totalRisk(const Problem &problem, const Placement &placement) {
+    const std::vector<std::vector<int>> near = nearQuarters(problem);
+    const int count = static_cast<int>(problem.items.size());
+    MilliMinutes risk = 0;
+    for (int i = 0; i < count; ++i)
+        for (int j = i + 1; j < count; ++j)
+            if (const int quarters = near[placement.place[i]][placement.place[j]]; quarters > 0)
+                risk += pairRisk(pairCost(problem, i, j), quarters,
+                                 confusionThousandths(problem, placement.code[i], placement.code[j]));
+    return risk;
+}
+
+double wrongPicks(const Problem &problem, const Placement &placement) {
+    const std::vector<std::vector<int>> near = nearQuarters(problem);
+    const int count = static_cast<int>(problem.items.size());
+    double sum = 0;
+    for (int i = 0; i < count; ++i) {
+        double share = 0; // of the uses of i that end with another thing
+        for (int j = 0; j < count; ++j)
+            if (j != i)
+                share += slip * alike(problem.items[i], problem.items[j]) *
+                         near[placement.place[i]][placement.place[j]] / nearSame *
+                         confusionThousandths(problem, placement.code[std::min(i, j)],
+                                              placement.code[std::max(i, j)]) /
+                         1000.0;
+        sum += problem.items[i].usesPerWeek * std::min(share, 1.0);
+    }
+    return sum;
+}
+
+} // namespace
+
+Terms evaluate(const Problem &problem, const Placement &placement) {
+    Terms terms;
+    for (int i = 0; i < static_cast<int>(problem.items.size()); ++i) {
+        terms.unary += itemPlaceCost(problem, i, placement.place[i]);
+        terms.mark += markCost(problem, i, placement.code[i]);
+    }
+    const Spread spread = spreadOf(problem, placement);
+    for (const auto &[group, bays] : spread.baysOfGroup)
+        terms.bay += bayCost * static_cast<MilliMinutes>(bays.size() - 1);
+    for (const auto &[sub, places] : spread.placesOfSub)
+        terms.place += placeCost * static_cast<MilliMinutes>(places.size() - 1);
+    for (const int code : codesInUse(placement))
+        terms.type += typeCost(problem, code);
+    terms.risk = totalRisk(problem, placement);
+    return terms;
+}
+
+NaturalFigures naturalFigures(const Problem &problem, const Placement &placement) {
+    NaturalFigures figures;
+    for (int i = 0; i < static_cast<int>(problem.items.size()); ++i) {
+        const ProblemItem &item = problem.items[i];
+        const int p = placement.place[i];
+        const ItemPlaceParts parts = itemPlaceParts(problem, i, p);
+        if (parts.reach > 0)
+            figures.awkwardReachesPerWeek += item.usesPerWeek;
+        figures.metresPerWeek += 2 * metresToArea(problem, i, p) * item.usesPerWeek;
+        figures.moved += item.current >= 0 && item.current != p;
+        figures.marked += placement.code[i] != 0;
+    }
+    figures.wrongPicksPerWeek = wrongPicks(problem, placement);
+    figures.markerTypes = static_cast<int>(codesInUse(placement).size());
+    const Spread spread = spreadOf(problem, placement);
+    for (const auto &[group, bays] : spread.baysOfGroup)
+        figures.baysPerGroup +=
+            static_cast<double>(bays.size()) / static_cast<double>(spread.baysOfGroup.size());
+    return figures;
+}
+
+} // namespace model

@@ -1,0 +1,111 @@
+#include "model/coefficients.h"
+#include "model/evaluate.h"
+#include <algorithm>
+
+namespace model {
+namespace {
+
+bool betweenKnuckleAndShoulder(const ProblemClient &client, const ProblemPlace &place) {
+    return place.heightCm >= client.knuckleCm && place.heightCm <= client.shoulderCm;
+}
+
+bool tallEnough(const ProblemItem &item, const ProblemPlace &place) {
+    return place.counter ||
+           thousandths(item.heightCm) + thousandths(headroomCm) <= thousandths(place.clearCm);
+}
+
+void addBrokenItems(const Problem &problem, const Placement &placement, std::vector<BrokenRule> &broken) {
+    for (int i = 0; i < static_cast<int>(problem.items.size()); ++i) {
+        const int p = placement.place[i];
+        for (const std::string &rule : placeRules(problem, i, p))
+            if (rule != "width") // counted once, with the place
+                broken.push_back({rule, {i}, {p}});
+        if (!codeFits(problem, i, p, placement.code[i]))
+            broken.push_back({"marker", {i}, {p}});
+    }
+}
+
+void addBrokenPlaces(const Problem &problem, const Placement &placement, std::vector<BrokenRule> &broken) {
+    for (int p = 0; p < static_cast<int>(problem.places.size()); ++p) {
+        std::vector<int> all, chemicalAndFood;
+        std::int64_t load = 0;
+        bool chemical = false, food = false;
+        for (int i = 0; i < static_cast<int>(problem.items.size()); ++i) {
+            if (placement.place[i] != p)
+                continue;
+            const ProblemItem &item = problem.items[i];
+            all.push_back(i);
+            load += thousandths(item.widthCm) + thousandths(fingerGapCm);
+            chemical = chemical || item.klass == 'C';
+            food = food || item.klass == 'F';
+            if (item.klass != 'N')
+                chemicalAndFood.push_back(i);
+        }
+        if (load > thousandths(problem.places[p].widthCm))
+            broken.push_back({"width", all, {p}});
+        if (chemical && food)
+            broken.push_back({"chemical", chemicalAndFood, {p}});
+    }
+}
+
+bool sameCodeMatters(const Problem &problem, int code) {
+    return code != 0 && !problem.markers[code - 1].ownText;
+}
+
+void addBrokenPairs(const Problem &problem, const Placement &placement, std::vector<BrokenRule> &broken) {
+    const std::vector<std::vector<int>> near = nearQuarters(problem);
+    const int count = static_cast<int>(problem.items.size());
+    for (int i = 0; i < count; ++i)
+        for (int j = i + 1; j < count; ++j) {
+            const int p = placement.place[i], q = placement.place[j];
+            if (placement.code[i] == placement.code[j] && sameCodeMatters(problem, placement.code[i]) &&
+                near[p][q] > 0 && alike(problem.items[i], problem.items[j]) >= alikeForbidsSameCode)
+                broken.push_back({"alike", {i, j}, p == q ? std::vector<int>{p} : std::vector<int>{p, q}});
+        }
+}
+
+} // namespace
+
+std::vector<std::string> placeRules(const Problem &problem, int i, int p) {
+    const ProblemItem &item = problem.items[i];
+    const ProblemPlace &place = problem.places[p];
+    const ProblemClient &client = problem.client;
+    std::vector<std::string> rules;
+    const auto breaks = [&rules](bool broken, const char *rule) {
+        if (broken)
+            rules.emplace_back(rule);
+    };
+    breaks(item.storage != place.storage, "storage");
+    breaks(!tallEnough(item, place), "height");
+    breaks(thousandths(item.depthCm) > thousandths(place.depthCm), "depth");
+    breaks(thousandths(item.widthCm) + thousandths(fingerGapCm) > thousandths(place.widthCm), "width");
+    breaks(place.heightCm < client.reachLowCm || place.heightCm > client.reachHighCm, "reach");
+    breaks(item.weightKg >= client.heavyKg && !betweenKnuckleAndShoulder(client, place), "heavy");
+    breaks(item.hotUse && place.heightCm > client.shoulderCm, "hot");
+    breaks(item.hazard && client.children && !place.secure, "hazard");
+    breaks(item.keep == 3 && item.current >= 0 && item.current != p, "keep");
+    breaks(std::find(item.forbidden.begin(), item.forbidden.end(), p) != item.forbidden.end(), "overruled");
+    return rules;
+}
+
+bool codeFits(const Problem &problem, int i, int p, int c) {
+    if (c == 0)
+        return true;
+    const ProblemItem &item = problem.items[i];
+    const ProblemMarker &marker = problem.markers[c - 1];
+    if (std::find(marker.surfaces.begin(), marker.surfaces.end(), item.surface) == marker.surfaces.end())
+        return false;
+    if (problem.places[p].storage == ProblemStorage::Freezer && !marker.survivesFreezer)
+        return false;
+    return item.klass != 'N' || marker.survivesWet;
+}
+
+std::vector<BrokenRule> brokenRules(const Problem &problem, const Placement &placement) {
+    std::vector<BrokenRule> broken;
+    addBrokenItems(problem, placement, broken);
+    addBrokenPlaces(problem, placement, broken);
+    addBrokenPairs(problem, placement, broken);
+    return broken;
+}
+
+} // namespace model
