@@ -1,0 +1,59 @@
+#!/usr/bin/env bash
+# Works the program by keys alone and listens: the scripts of hear/ with a screen reader, those of axtree/ as the way to a
+# screen, whose every control is then visited and checked. Two run at a time.
+#
+#   tests/app/by_ear.sh PROGRAM [SCRIPT...]      without SCRIPT all of hear/ and axtree/
+#
+# A script may begin with lines "# word: text":
+#   # run: ARGUMENTS    of the program; without it: --store @STORE@
+#   # program: NAME     another program, in the folder of PROGRAM, such as the gallery of controls
+#   # before: ARGUMENTS the program is run with these first, to the end, for instance to fill the store
+# In the whole script @STORE@ and @PAPERS@ stand for two new folders outside the private home that the tool makes.
+set -uo pipefail
+here=$(cd "$(dirname "${BASH_SOURCE[0]}")" && pwd)
+logs=$here/../../build/logs
+tools=${FELTMARK_TOOLS:-$here/../../../shared/tools}
+
+# said WORD FILE: the text of the line "# WORD: text".
+said() { sed -n "s/^# $1: *//p" "$2" | head -n 1; }
+
+one() {
+    local program script=$2 name work steps tool begin=$SECONDS code log arguments
+    program=$(readlink -f "$1")
+    name=$(basename "$(dirname "$script")")-$(basename "$script" .txt)
+    log=$logs/$name.log
+    work=$(mktemp -d)
+    steps=$work/steps.txt
+    mkdir -m 700 "$work/papers"
+    sed -e "s#@STORE@#$work/store#g" -e "s#@PAPERS@#$work/papers#g" "$script" >"$steps"
+    arguments=$(said run "$steps")
+    [ -z "$(said program "$steps")" ] || program=$(dirname "$program")/$(said program "$steps")
+    case $name in axtree-*) tool=(axtree --no-tree) ;; *) tool=(hear) ;; esac
+    (
+        set -e
+        # shellcheck disable=SC2046,SC2086 # arguments are words
+        if [ -n "$(said before "$steps")" ]; then "$program" $(said before "$steps"); fi
+        "$tools/${tool[0]}" "${tool[@]:1}" -s "$steps" -- "$program" ${arguments:---store $work/store}
+    ) >"$log" 2>&1
+    code=$?
+    rm -rf "$work"
+    if [ $code != 0 ]; then
+        tail -n 25 "$log"
+        printf '%-32s FAILED %4d s  %s\n' "$name" $((SECONDS - begin)) "$log"
+        return 1
+    fi
+    printf '%-32s passed %4d s\n' "$name" $((SECONDS - begin))
+}
+
+if [ "${1:-}" = --one ]; then
+    one "$2" "$3"
+    exit
+fi
+[ $# -gt 0 ] || { sed -n '2,12s/^# \{0,1\}//p' "$0" >&2; exit 2; }
+program=$1
+shift
+mkdir -p "$logs"
+scripts=("$@")
+[ ${#scripts[@]} -gt 0 ] || mapfile -t scripts < <(ls -S "$here"/hear/*.txt "$here"/axtree/*.txt)
+[ ${#scripts[@]} -gt 0 ] || { echo "by_ear.sh: no scripts" >&2; exit 1; }
+printf '%s\0' "${scripts[@]}" | xargs -0 -P "$(nproc)" -n 1 "$0" --one "$program"
