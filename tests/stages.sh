@@ -99,6 +99,7 @@ stage_tree() {
     mapfile -t files < <(tracked '*')
     mapfile -t code < <(tracked '*.cpp' '*.h' '*.qml' '*.sh' '*.py')
     refuse "a path of somebody's machine" '(^|[^A-Za-z0-9.~_}])/(home|root|work)/[a-z]' "${files[@]}" || wrong=1
+    refuse "a fixed temp folder" '"/(tmp|var)/' $(tracked 'model/*' 'reports/*' 'app/*') || wrong=1
     refuse "a download host" 'https?://[^/ ]*(artifact|registr[y]|mirror|proxy)' "${files[@]}" || wrong=1
     refuse "an unfinished mark" '(TO[D]O|FIX[M]E|XX[X]|DISABLE[D]_|GTEST_SKI[P])' "${code[@]}" || wrong=1
     if wc -l "${code[@]}" | awk '$2 != "total" && $1 > 450 { print; found = 1 } END { exit !found }'; then

@@ -41,7 +41,7 @@ fail() {
 TMPDIR=$work/tmp "$tools/hear" -s "$work/steps.txt" -- \
     "$0" --become "$work" "$program" ${arguments:---store $work/store} || fail "the job itself"
 
-searches=$(grep -c '^plainscan: ' "$work/searches")
+searches=$(grep -cE '^plainscan: [0-9]+ needles' "$work/searches")
 hits=$(grep -c "^FOUND '$planted' as utf-8 .*planted.txt" "$work/searches")
 echo "$searches searches, the planted word was found in $hits"
 [ "$searches" -ge 10 ] || fail "too few searches"
