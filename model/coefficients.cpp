@@ -32,12 +32,15 @@ double severity(const ProblemClient &client, const ProblemItem &a, const Problem
 } // namespace
 
 MilliMinutes toMilli(double minutes) {
-    constexpr double hair = 1e-7;
-    return static_cast<MilliMinutes>(std::floor(minutes * 1000.0 + 0.5 + hair));
+    return static_cast<MilliMinutes>(std::floor(minutes * 1000.0 + 0.5));
 }
 
 std::int64_t thousandths(double cm) {
-    return toMilli(cm);
+    return std::llround(cm * 1000.0);
+}
+
+std::int64_t shelfWidth(const ProblemItem &item) {
+    return thousandths(item.runCm > 0 ? item.runCm : item.widthCm) + thousandths(fingerGapCm);
 }
 
 int reachLevel(const ProblemClient &client, double heightCm) {

@@ -11,11 +11,15 @@ struct SolveOptions {
     int seeds = 4;
     int threads = 2;
     std::uint64_t seed = 1;
-    std::function<void(double)> progress;  // 0..1, called from worker threads
-    std::function<bool()> stop;            // true: give back the best so far
+    std::function<void(double)> progress; // 0..1, called from worker threads
+    std::function<bool()> stop;           // true: give back the best so far
 };
 
-/// A legal placement, or none found. The same for the same problem, seed and budget on every run and thread count.
+/// A budget of moves for each of four seeds that takes about `seconds` for 80 things on two threads.
+[[nodiscard]] std::int64_t movesFor(double seconds);
+
+/// A legal placement, or none found. The same for the same problem, seed and budget on every run and thread
+/// count.
 struct Solution {
     std::optional<Placement> placement;
     Terms terms;
@@ -23,10 +27,13 @@ struct Solution {
 };
 
 [[nodiscard]] Solution solve(const Problem &problem, const SolveOptions &options);
-/// Changes `from` as little as possible so that it is legal and good for `problem` (set changeMinutes and shown*).
+/// Changes `from` as little as possible so that it is legal and good for `problem` (set changeMinutes and
+/// shown*). A thing that `from` does not place yet has place -1 there. Uses `options.moves` only if small
+/// changes do not do.
 [[nodiscard]] Solution resolve(const Problem &problem, const Placement &from, const SolveOptions &options);
 
-/// What is short, for a problem without a legal placement; never empty for such a problem. Indexes into the problem.
+/// What is short, for a problem without a legal placement; never empty for such a problem. Indexes into the
+/// problem.
 struct ProblemShortage {
     std::string rule;
     std::optional<double> needCm, haveCm;
@@ -38,14 +45,17 @@ struct ProblemShortage {
 /// Why item `i` is where it is: the terms that decide, and the best other place or code, all else fixed.
 struct LineReason {
     struct Term {
-        std::string name; // "reach", "walk", "dark", "move", "group", "shelf-mates", "learning", "marking", "wrong picks"
+        std::string name; // "reach", "walk", "dark", "move", "group", "shelf-mates", "learning", "marking",
+                          // "wrong picks"
         MilliMinutes difference = 0; // runner-up minus chosen; positive speaks for the chosen
     };
-    std::vector<Term> terms; // largest first
-    std::optional<int> runnerUpPlace;
+    std::vector<Term> terms;          // largest first, none that is 0; their sum is the price
+    std::optional<int> runnerUpPlace; // both set, or neither if nothing else is possible; one may be as it is
     std::optional<int> runnerUpCode;
-    MilliMinutes price = 0; // of the runner-up, a week
+    MilliMinutes price = 0;                                           // of the runner-up, a week
     std::vector<std::pair<int, std::vector<std::string>>> impossible; // place -> rules
+    std::optional<int> swapWith; // the thing with which an exchange of places costs least, and what it costs
+    MilliMinutes swapPrice = 0;
 };
 [[nodiscard]] LineReason reason(const Problem &problem, const Placement &placement, int i);
 

@@ -1,0 +1,11 @@
+#pragma once
+#include "model/search_state.h"
+
+namespace model {
+
+/// Places everything that is nowhere yet, the hardest first, each where it adds least. May break rules
+/// between things (overfull places, chemicals beside food), but no rule of one item. Everything must have an
+/// allowed place.
+void construct(SearchState &state);
+
+} // namespace model

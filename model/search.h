@@ -1,0 +1,37 @@
+#pragma once
+#include "model/anneal.h"
+#include "model/solve.h"
+#include <atomic>
+#include <optional>
+#include <vector>
+
+/// What the fresh plan and the changed plan have in common.
+namespace model {
+
+/// Reports moves done by all threads, and asks whether to stop.
+class SearchProgress {
+public:
+    SearchProgress(const SolveOptions &options, std::int64_t moves) : m_options(options), m_moves(moves) {}
+    /// True if the search is to stop.
+    bool tick(std::int64_t moves);
+
+private:
+    const SolveOptions &m_options;
+    std::int64_t m_moves;
+    std::atomic<std::int64_t> m_done{0};
+};
+
+struct SearchRun {
+    std::optional<Found> found;
+    bool stopped = false;
+};
+
+/// Runs `search(seed)` for each seed on the threads asked for and takes the cheapest, of equals the smallest
+/// vector, so that it does not matter which thread is first.
+[[nodiscard]] SearchRun bestOfSeeds(const SolveOptions &options,
+                                    const std::function<SearchRun(std::uint64_t)> &search);
+
+/// Polished, with its terms counted afresh.
+[[nodiscard]] Solution finished(const Problem &problem, const SearchTables &tables, const SearchRun &run);
+
+} // namespace model

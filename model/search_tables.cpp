@@ -1,0 +1,116 @@
+#include "model/search_tables.h"
+#include "model/coefficients.h"
+#include "model/evaluate.h"
+#include <algorithm>
+#include <map>
+#include <string>
+#include <utility>
+
+namespace model {
+namespace {
+
+/// Numbers keys from 0 in the order in which they are met.
+template<class Key> class Numbering {
+public:
+    int operator()(const Key &key) { return m_numbers.emplace(key, count()).first->second; }
+    [[nodiscard]] int count() const { return static_cast<int>(m_numbers.size()); }
+
+private:
+    std::map<Key, int> m_numbers;
+};
+
+bool mustStandApart(const Problem &problem, int i, int j) {
+    return std::any_of(problem.apart.begin(), problem.apart.end(), [&](const std::pair<int, int> &pair) {
+        return pair == std::pair{i, j} || pair == std::pair{j, i};
+    });
+}
+
+} // namespace
+
+SearchTables::SearchTables(const Problem &problem)
+    : items(static_cast<int>(problem.items.size())), places(static_cast<int>(problem.places.size())),
+      codes(static_cast<int>(problem.markers.size()) + 1) {
+    numberPlaces(problem);
+    numberItems(problem);
+    findLookAlikes(problem);
+    numberCodes(problem);
+    if (!problem.shownPlace.empty()) {
+        changeCost = toMilli(problem.changeMinutes);
+        shownPlace = problem.shownPlace;
+        shownCode = problem.shownCode;
+    }
+}
+
+void SearchTables::numberPlaces(const Problem &problem) {
+    Numbering<int> numberOfBay;
+    for (const ProblemPlace &place : problem.places) {
+        bayOf.push_back(numberOfBay(place.bay));
+        runWidth.push_back(thousandths(place.widthCm));
+    }
+    bays = numberOfBay.count();
+    for (const std::vector<int> &row : nearQuarters(problem))
+        near.insert(near.end(), row.begin(), row.end());
+}
+
+void SearchTables::numberItems(const Problem &problem) {
+    Numbering<std::string> numberOfGroup;
+    Numbering<std::pair<std::string, std::string>> numberOfSub;
+    allowedPlaces.resize(items);
+    for (int i = 0; i < items; ++i) {
+        const ProblemItem &item = problem.items[i];
+        groupOf.push_back(numberOfGroup(item.group));
+        subOf.push_back(numberOfSub({item.group, item.sub}));
+        width.push_back(shelfWidth(item));
+        klass.push_back(item.klass);
+        for (int p = 0; p < places; ++p) {
+            itemPlace.push_back(itemPlaceCost(problem, i, p));
+            allowed.push_back(placeRules(problem, i, p).empty());
+            if (allowed.back() != 0)
+                allowedPlaces[i].push_back(p);
+        }
+    }
+    groups = numberOfGroup.count();
+    subs = numberOfSub.count();
+}
+
+void SearchTables::findLookAlikes(const Problem &problem) {
+    for (int i = 0; i < items; ++i) {
+        m_first.push_back(static_cast<int>(m_lookAlikes.size()));
+        for (int j = 0; j < items; ++j) {
+            const double measure = i == j ? 0.0 : alike(problem.items[i], problem.items[j]);
+            const bool apart = mustStandApart(problem, i, j);
+            if (measure > 0.0 || apart)
+                m_lookAlikes.push_back({j, pairCost(problem, i, j), measure >= alikeForbidsSameCode, apart});
+        }
+    }
+    m_first.push_back(static_cast<int>(m_lookAlikes.size()));
+}
+
+void SearchTables::numberCodes(const Problem &problem) {
+    for (int c = 0; c < codes; ++c) {
+        typeCost.push_back(model::typeCost(problem, c));
+        repeatable.push_back(c == 0 || problem.markers[c - 1].ownText);
+        for (int d = 0; d < codes; ++d)
+            confusion.push_back(confusionThousandths(problem, c, d));
+    }
+    allowedCodes.assign(items, {0});
+    for (int i = 0; i < items; ++i) {
+        for (int c = 0; c < codes; ++c)
+            markCost.push_back(model::markCost(problem, i, c));
+        if (allowedPlaces[i].empty() || lookAlikes(i).empty())
+            continue;
+        for (int c = 1; c < codes; ++c) // every allowed place has the storage of the item
+            if (codeFits(problem, i, allowedPlaces[i].front(), c))
+                allowedCodes[i].push_back(c);
+    }
+}
+
+SearchTables SearchTables::withMarksForeseen() const {
+    constexpr std::int64_t left = 10;
+    SearchTables tables = *this;
+    for (LookAlike &other : tables.m_lookAlikes)
+        other.cost /= left;
+    return tables;
+}
+
+} // namespace model

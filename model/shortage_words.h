@@ -1,0 +1,36 @@
+#pragma once
+#include "model/problem.h"
+#include <cstdint>
+#include <string>
+#include <vector>
+
+/// The sentences that say what is short and what would mend it.
+namespace model {
+
+/// "a", "a and b", "a, b and 4 more".
+[[nodiscard]] std::string listed(const std::vector<std::string> &names);
+/// "50.3 cm", from thousandths.
+[[nodiscard]] std::string centimetres(std::int64_t thousandths);
+[[nodiscard]] std::string placeNames(const Problem &problem, const std::vector<int> &places);
+[[nodiscard]] std::string itemNames(const Problem &problem, const std::vector<int> &items);
+
+/// A thing that may stand nowhere: the rules that exclude each place, and what would help.
+[[nodiscard]] std::string nowhereSentence(const Problem &problem, int i);
+/// Things that need more width than the places where they may stand have; `rules` keep them from other
+/// places.
+[[nodiscard]] std::string widthSentence(const Problem &problem, const std::vector<int> &items,
+                                        const std::vector<int> &places,
+                                        const std::vector<std::string> &rules);
+/// The same where the places are short because chemicals and food stand apart, the chemicals in
+/// `chemicalPlaces`.
+[[nodiscard]] std::string chemicalSentence(const Problem &problem, const std::vector<int> &items,
+                                           const std::vector<int> &places,
+                                           const std::vector<int> &chemicalPlaces);
+/// The nearest thing to a plan that was found: what is overfull there.
+[[nodiscard]] std::string overfullSentence(const Problem &problem, const std::vector<int> &items, int place);
+[[nodiscard]] std::string mixedSentence(const Problem &problem, int place);
+
+[[nodiscard]] std::int64_t widthNeeded(const Problem &problem, const std::vector<int> &items); // thousandths
+[[nodiscard]] std::int64_t widthThere(const Problem &problem, const std::vector<int> &places); // thousandths
+
+} // namespace model
