@@ -35,7 +35,7 @@ void addBrokenPlaces(const Problem &problem, const Placement &placement, std::ve
                 continue;
             const ProblemItem &item = problem.items[i];
             all.push_back(i);
-            load += thousandths(item.widthCm) + thousandths(fingerGapCm);
+            load += shelfWidth(item);
             chemical = chemical || item.klass == 'C';
             food = food || item.klass == 'F';
             if (item.klass != 'N')
@@ -64,6 +64,17 @@ void addBrokenPairs(const Problem &problem, const Placement &placement, std::vec
         }
 }
 
+void addBrokenApart(const Problem &problem, const Placement &placement, std::vector<BrokenRule> &broken) {
+    if (problem.apart.empty())
+        return;
+    const std::vector<std::vector<int>> near = nearQuarters(problem);
+    for (const auto &[i, j] : problem.apart) {
+        const int p = placement.place[i], q = placement.place[j];
+        if (near[p][q] > 0)
+            broken.push_back({"apart", {i, j}, p == q ? std::vector<int>{p} : std::vector<int>{p, q}});
+    }
+}
+
 } // namespace
 
 std::vector<std::string> placeRules(const Problem &problem, int i, int p) {
@@ -78,7 +89,7 @@ std::vector<std::string> placeRules(const Problem &problem, int i, int p) {
     breaks(item.storage != place.storage, "storage");
     breaks(!tallEnough(item, place), "height");
     breaks(thousandths(item.depthCm) > thousandths(place.depthCm), "depth");
-    breaks(thousandths(item.widthCm) + thousandths(fingerGapCm) > thousandths(place.widthCm), "width");
+    breaks(shelfWidth(item) > thousandths(place.widthCm), "width");
     breaks(place.heightCm < client.reachLowCm || place.heightCm > client.reachHighCm, "reach");
     breaks(item.weightKg >= client.heavyKg && !betweenKnuckleAndShoulder(client, place), "heavy");
     breaks(item.hotUse && place.heightCm > client.shoulderCm, "hot");
@@ -105,6 +116,7 @@ std::vector<BrokenRule> brokenRules(const Problem &problem, const Placement &pla
     addBrokenItems(problem, placement, broken);
     addBrokenPlaces(problem, placement, broken);
     addBrokenPairs(problem, placement, broken);
+    addBrokenApart(problem, placement, broken);
     return broken;
 }
 

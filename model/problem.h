@@ -3,6 +3,7 @@
 #include <array>
 #include <cstdint>
 #include <string>
+#include <utility>
 #include <vector>
 
 /// The placement problem in numbers, and what may be said of a solution. Knows nothing of clients or screens.
@@ -39,6 +40,7 @@ struct ProblemItem {
     int current = -1;            // place, or -1
     int keep = 0;                // 0..3
     std::vector<int> forbidden;  // places ruled out by the therapist
+    double runCm = 0;            // width taken on the shelf by several packs alike; 0: its own width
 };
 
 struct ProblemMarker {
@@ -58,6 +60,7 @@ struct Problem {
     std::vector<double> miss;                   // [m] = q[none][m]
     double changeMinutes = 0;                   // charged per changed line when `shown` is given
     std::vector<int> shownPlace, shownCode;     // the plan that the therapist sees, or empty
+    std::vector<std::pair<int, int>> apart;     // items that must not stand in one place, nor on the next shelf
 };
 
 struct Placement {

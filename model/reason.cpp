@@ -67,20 +67,27 @@ void findSwap(SearchState &state, int i, LineReason &reason) {
 
 /// Rules between things that keep `i` out of `p`, which it could have to itself.
 std::vector<std::string> fellowRules(const Problem &problem, const Placement &placement, int i, int p) {
-    std::int64_t load = thousandths(problem.items[i].widthCm) + thousandths(fingerGapCm);
-    bool apart = false;
+    std::int64_t load = shelfWidth(problem.items[i]);
+    bool mixed = false;
     for (int j = 0; j < static_cast<int>(problem.items.size()); ++j) {
         if (j == i || placement.place[j] != p)
             continue;
-        load += thousandths(problem.items[j].widthCm) + thousandths(fingerGapCm);
+        load += shelfWidth(problem.items[j]);
         const char one = problem.items[i].klass, other = problem.items[j].klass;
-        apart = apart || (one == 'C' && other == 'F') || (one == 'F' && other == 'C');
+        mixed = mixed || (one == 'C' && other == 'F') || (one == 'F' && other == 'C');
     }
     std::vector<std::string> rules;
     if (load > thousandths(problem.places[p].widthCm))
         rules.emplace_back("width");
-    if (apart)
+    if (mixed)
         rules.emplace_back("chemical");
+    Placement moved = placement;
+    moved.place[i] = p;
+    for (const BrokenRule &broken : brokenRules(problem, moved))
+        if (broken.rule == "apart" && (broken.items[0] == i || broken.items[1] == i)) {
+            rules.push_back(broken.rule);
+            break;
+        }
     return rules;
 }
 
