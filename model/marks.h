@@ -13,10 +13,10 @@ enum class MarkMedium { Touch, Braille, LargePrint, SpokenTag };
 
 /// A kind of mark in the kit. Features are in just-noticeable steps of a finger with normal feeling.
 struct Marker {
-    std::string key;         // stable name in the store
-    std::string name;        // "two rubber bands"
-    std::string feel;        // what the finger finds, in words
-    std::string howToFix;    // one sentence
+    std::string key;      // stable name in the store
+    std::string name;     // "two rubber bands"
+    std::string feel;     // what the finger finds, in words
+    std::string howToFix; // one sentence
     MarkMedium medium = MarkMedium::Touch;
     double size = 0, relief = 0, texture = 0;
     std::set<Surface> surfaces; // what it sticks to or goes round
@@ -26,7 +26,8 @@ struct Marker {
     double readSeconds = 1;
     double learnMinutes = 18;
     double cost = 0.1; // currency units, price of one
-    bool magnetic = false, latex = false, adhesive = false, sharp = false, chokingSize = false;
+    bool magnetic = false, latex = false, adhesive = false, chokingSize = false;
+    bool sharp = false; // sharp or rough on the skin
     std::string caution;
     friend bool operator==(const Marker &, const Marker &) = default;
 };
@@ -35,10 +36,11 @@ struct Marker {
 [[nodiscard]] const std::vector<Marker> &markerKit();
 /// The marker with this key, or nullptr.
 [[nodiscard]] const Marker *markerOf(const std::string &key);
-/// Chance that a finger takes `shown` for `other`, from the distance of their features; 1 for the same marker.
-/// `sensitivity` 1 for normal feeling, less for reduced.
+/// Chance that a finger takes `shown` for `other`: Phi(-d/2), d the distance of their features times
+/// `sensitivity` (Thurstone). 1 for the same marker; a mark that carries its own text (braille, print, tag)
+/// gives the chance that it is misread. `sensitivity` 1 for normal feeling, less for reduced.
 [[nodiscard]] double confusion(const Marker &shown, const Marker &other, double sensitivity);
-/// Chance that the mark is not noticed at all.
+/// Chance that the mark is not noticed at all: taken for the bare surface.
 [[nodiscard]] double missed(const Marker &marker, double sensitivity);
 
 } // namespace model

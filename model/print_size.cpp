@@ -1,0 +1,186 @@
+#include "model/print_size.h"
+#include "model/findings_parts.h"
+#include "model/read_measurement.h"
+#include "model/typed.h"
+#include <algorithm>
+#include <cmath>
+
+namespace model {
+
+namespace {
+
+const std::string sizeSource =
+    "h = 2 d tan(5 minutes of arc x 10^logMAR / 2), times the reserve; 1 point = 25.4/72 mm; "
+    "x-height 0.536 em";
+const std::string noPrint = "print will not do";
+const std::string otherWays = " Mark by touch, sound or braille instead.";
+constexpr double usualReserve = 2, contrastReserve = 3;
+constexpr Centimetres paperDistance{40};
+
+std::string pointWords(Points size) {
+    return typed::words(size.value, 1) + " point";
+}
+
+bool lowContrast(std::optional<double> logContrast) {
+    return logContrast && contrastBand(*logContrast) >= ContrastBand::Severe;
+}
+
+bool tooLittleContrastForPrint(std::optional<double> logContrast) {
+    return logContrast && contrastBand(*logContrast) == ContrastBand::VeryPoor;
+}
+
+Finding labelFinding(const std::optional<BetterEye> &eye, std::optional<double> logContrast,
+                     Centimetres distance) {
+    const std::string topic = "Label size at " + typed::words(distance.value, 0) + " cm";
+    if (!eye)
+        return notMeasured(Domain::Sight, topic, "not known", "It needs an acuity.", sizeSource);
+    if (!eye->acuity.logMar)
+        return estimated(Domain::Sight, topic, noPrint, "Acuity is " + wordsOf(eye->acuity) + "." + otherWays,
+                         "common practice: no print size from an acuity below the chart", eye->from);
+    const double reserve = lowContrast(logContrast) ? contrastReserve : usualReserve;
+    const std::string inputs =
+        wordsOf(eye->acuity) + ", " + typed::words(reserve, 0) + " times the threshold size";
+    const auto size = printFor(*eye->acuity.logMar, distance, reserve);
+    if (!size)
+        return estimated(Domain::Sight, topic, noPrint,
+                         "From " + inputs + ": more than " + pointWords(largestPrint) + "." + otherWays,
+                         sizeSource, eye->from);
+    return estimated(Domain::Sight, topic, "about " + pointWords(*size),
+                     "From " + inputs + ". An estimate until it is read on the shelf.", sizeSource,
+                     eye->from);
+}
+
+struct Trial {
+    Points size;
+    std::optional<Centimetres> distance;
+    Id from;
+    std::size_t days = 1;
+};
+
+/// The largest print that was needed for reading with ease: the worst recorded day.
+std::optional<Trial> printTrial(const Case &record, std::vector<Finding> &all) {
+    std::optional<Trial> largest;
+    const auto results = countingResults(record, Test::PreferredPrint);
+    for (const Measurement *result : results) {
+        const auto size = readPoints(result->typed);
+        const auto distance = readDistance(*result);
+        if (!size || !distance)
+            all.push_back(notUnderstood(*result, size ? distance.error() : size.error()));
+        else if (!largest || largest->size < *size)
+            largest = Trial{*size, *distance, result->id, results.size()};
+    }
+    return largest;
+}
+
+std::string trialWords(const Trial &trial) {
+    std::string words = "Read with ease in a trial: " + pointWords(trial.size);
+    words += trial.distance ? " at " + typed::words(trial.distance->value, 0) + " cm"
+                            : ", distance not written down";
+    return trial.days > 1 ? words + "; the largest of " + std::to_string(trial.days) + " results."
+                          : words + ".";
+}
+
+void paperFromTrial(const Trial &trial, PrintMeaning &meaning) {
+    const std::string topic = "Print size of papers";
+    if (trial.size > largestPrint) {
+        meaning.all.push_back(
+            measured(Domain::Sight, topic, noPrint,
+                     trialWords(trial) + " That is more than " + pointWords(largestPrint) + "." + otherWays,
+                     "reading trial", {trial.from}));
+        return;
+    }
+    meaning.readsLargePrint = true;
+    meaning.paperSize = std::max(smallestPaper, Points{std::ceil(trial.size.value)});
+    const std::string least = trial.size < smallestPaper ? " Papers are never below 18 point." : "";
+    meaning.all.push_back(
+        measured(Domain::Sight, topic, pointWords(meaning.paperSize), trialWords(trial) + least,
+                 "reading trial; at least 18 point: ACB large print guidelines 2022", {trial.from}));
+}
+
+void paperFromAcuity(const std::optional<BetterEye> &eye, std::optional<double> logContrast,
+                     PrintMeaning &meaning) {
+    const std::string topic = "Print size of papers";
+    if (!eye) {
+        meaning.all.push_back(notMeasured(Domain::Sight, topic, "not known, papers at 18 point",
+                                          "Neither a reading trial nor an acuity was entered.",
+                                          "ACB large print guidelines 2022"));
+        return;
+    }
+    const auto size =
+        eye->acuity.logMar ? printFor(*eye->acuity.logMar, paperDistance, usualReserve) : std::nullopt;
+    if (!size || tooLittleContrastForPrint(logContrast)) {
+        const std::string why = !eye->acuity.logMar ? "Acuity is " + wordsOf(eye->acuity) + "."
+                                : !size ? "From " + wordsOf(eye->acuity) + " at 40 cm: more than " +
+                                              pointWords(largestPrint) + "."
+                                        : std::string("Contrast is too low for print alone.");
+        meaning.all.push_back(
+            estimated(Domain::Sight, topic, noPrint, why + otherWays, sizeSource, eye->from));
+        return;
+    }
+    meaning.readsLargePrint = true;
+    meaning.paperSize = std::max(smallestPaper, *size);
+    meaning.all.push_back(
+        estimated(Domain::Sight, topic, "about " + pointWords(meaning.paperSize),
+                  "From " + wordsOf(eye->acuity) +
+                      ", twice the threshold size at 40 cm, at least 18 point. An estimate until a "
+                      "reading trial.",
+                  sizeSource, eye->from));
+}
+
+/// Reading print far below the threshold of the acuity: one of the two must be wrong.
+void contradiction(const std::optional<Trial> &trial, const std::optional<BetterEye> &eye,
+                   std::vector<Finding> &all) {
+    if (!trial || !eye)
+        return;
+    std::vector<Id> from = eye->from;
+    from.push_back(trial->from);
+    if (!eye->acuity.logMar) {
+        all.push_back(
+            measured(Domain::Sight, "Contradiction", "print read, but acuity is " + wordsOf(eye->acuity),
+                     "Check which is right: both are kept as typed.", "comparison of two entries", from));
+        return;
+    }
+    const auto height = letterHeight(*eye->acuity.logMar, trial->distance.value_or(paperDistance), 1);
+    const auto threshold =
+        height ? pointSize(*height, paperXHeightRatio) : Result<Points>(tl::unexpected(height.error()));
+    if (threshold && trial->size.value < 0.8 * threshold->value)
+        all.push_back(measured(Domain::Sight, "Contradiction", "print read is smaller than the acuity allows",
+                               "Read " + pointWords(trial->size) + ", but " + wordsOf(eye->acuity) +
+                                   " needs at least " + typed::words(threshold->value, 0) +
+                                   " point there. Check both: they are kept as typed.",
+                               "comparison of two entries", from));
+}
+
+} // namespace
+
+std::optional<Points> printFor(LogMar acuity, Centimetres distance, double reserve) {
+    const auto size = letterHeight(acuity, distance, reserve).and_then([](Millimetres height) {
+        return pointSize(height, paperXHeightRatio);
+    });
+    if (!size || *size > largestPrint)
+        return std::nullopt;
+    return Points{std::ceil(size->value - 1e-9)};
+}
+
+PrintMeaning printMeaning(const Case &record, const std::optional<BetterEye> &eye,
+                          std::optional<double> logContrast) {
+    PrintMeaning meaning;
+    for (const Centimetres distance : {Centimetres{40}, Centimetres{60}})
+        meaning.all.push_back(labelFinding(eye, logContrast, distance));
+    const auto trial = printTrial(record, meaning.all);
+    if (trial)
+        paperFromTrial(*trial, meaning);
+    else
+        paperFromAcuity(eye, logContrast, meaning);
+    contradiction(trial, eye, meaning.all);
+    if (const auto chosen = record.client.media.printSize) {
+        meaning.paperSize = *chosen;
+        meaning.all.push_back(
+            estimated(Domain::Sight, "Print size chosen", pointWords(*chosen),
+                      "Chosen for this client's papers; it stands before any computed size.",
+                      "therapist's choice", {}));
+    }
+    return meaning;
+}
+
+} // namespace model

@@ -1,0 +1,29 @@
+#pragma once
+#include "model/better_eye.h"
+#include "model/case.h"
+#include "model/findings.h"
+#include <optional>
+#include <vector>
+
+namespace model {
+
+/// Beyond this no print is offered: "print will not do". A default of this program.
+inline constexpr Points largestPrint{72};
+/// Body text of large-print papers is never smaller.
+inline constexpr Points smallestPaper{18};
+
+/// Type in the papers' face that is `reserve` times the threshold of `acuity` at `distance`, in whole points,
+/// rounded up. None if it would be larger than largestPrint.
+[[nodiscard]] std::optional<Points> printFor(LogMar acuity, Centimetres distance, double reserve);
+
+struct PrintMeaning {
+    std::vector<Finding> all;
+    bool readsLargePrint = false;
+    Points paperSize = smallestPaper;
+};
+/// Label sizes, size of the papers, and whether print will do at all. `eye` is the near acuity if there is
+/// one.
+[[nodiscard]] PrintMeaning printMeaning(const Case &record, const std::optional<BetterEye> &eye,
+                                        std::optional<double> logContrast);
+
+} // namespace model

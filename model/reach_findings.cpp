@@ -1,0 +1,164 @@
+#include "model/findings_parts.h"
+#include "model/reach.h"
+#include "model/read_measurement.h"
+#include "model/typed.h"
+#include <algorithm>
+
+namespace model {
+
+namespace {
+
+const std::string zoneSource =
+    "share of stature: Pheasant 1996, Drillis and Contini 1966; zones: common practice";
+const std::string seatedSource =
+    "ADA 2010 Standards, 308.2 and 308.3; usual judgement for knuckle and shoulder";
+const std::string judgement = "usual judgement, no source";
+constexpr Kilograms usualHeavy{2.0}, weakHeavy{1.0};
+constexpr Centimetres seatedKnuckle{55}, seatedShoulder{105};
+// With dizziness and no measured reach: the plan's stretch zones and no further.
+constexpr Centimetres stretchBelow{35}, stretchAbove{20};
+
+std::string cm(Centimetres height) {
+    return typed::words(height.value, 1) + " cm";
+}
+
+/// True if a note of the safety questions tells of a wheelchair. The finding says so, since words can be
+/// misread.
+bool wheelchairTold(const SafetyFacts &safety) {
+    return std::any_of(safety.answers.begin(), safety.answers.end(), [](const auto &entry) {
+        const std::string note = typed::tidy(entry.second.note);
+        const auto at = note.find("wheelchair");
+        if (at == std::string::npos)
+            return false;
+        const std::string before = note.substr(0, at);
+        return before.find("no ") == std::string::npos && before.find("not ") == std::string::npos &&
+               before.find("without ") == std::string::npos;
+    });
+}
+
+/// What stands in for heights that were not measured, and why.
+struct StandIn {
+    Centimetres knuckle{75}, shoulder{140}, low{30}, high{185};
+    Basis basis = Basis::Usual;
+    std::string because = "Neither measured nor estimated from stature: a usual value.";
+    std::string source = judgement;
+    std::vector<Id> from;
+};
+
+StandIn fromStature(const Case &record, Date on, Centimetres stature, const Id &from) {
+    const auto age = record.client.born ? std::optional(ageInYears(*record.client.born, on)) : std::nullopt;
+    const BodyHeights body = bodyHeights(stature, age);
+    StandIn values{body.knuckle, body.shoulder, body.lowerLeg, body.overhead, Basis::Estimated,
+                   {},           zoneSource,    {from}};
+    values.because = "Estimated from a stature of " + cm(stature) + ", in slippers.";
+    if (!age)
+        values.because += " Age not known: from 75 years on take 10 cm off the highest reach.";
+    else if (*age >= 75)
+        values.because += " 10 cm taken off the highest reach from 75 years on.";
+    return values;
+}
+
+StandIn standIn(const Case &record, Date on, std::vector<Finding> &all) {
+    if (wheelchairTold(record.safety))
+        return {seatedKnuckle,  seatedShoulder,
+                seatedLowReach, *seatedHighReach(Approach::Side, Centimetres{0}, Centimetres{0}),
+                Basis::Usual,   "A note says wheelchair: seated reach. Measure it from the chair.",
+                seatedSource,   {}};
+    StandIn values;
+    if (const Measurement *result = newestResult(record, Test::Stature)) {
+        if (const auto stature = readHeight(*result)) {
+            all.push_back(measured(Domain::Reach, "Stature", cm(*stature), "Typed as " + result->typed + ".",
+                                   "measured or told", {result->id}));
+            values = fromStature(record, on, *stature, result->id);
+        } else {
+            all.push_back(notUnderstood(*result, stature.error()));
+        }
+    }
+    if (record.safety.answer(SafetyQuestion::DizzyLookingUpOrBending) == Answer::Yes) {
+        values.low = std::max(values.low, values.knuckle - stretchBelow);
+        values.high = std::min(values.high, values.shoulder + stretchAbove);
+        values.because += " Kept between " + cm(values.low) + " and " + cm(values.high) +
+                          " because looking up or bending makes dizzy.";
+    }
+    return values;
+}
+
+ReachValue heightFinding(const Case &record, Test test, Centimetres standInValue, const StandIn &values,
+                         std::vector<Finding> &all) {
+    const std::string topic = infoOf(test).name;
+    if (const Measurement *result = newestResult(record, test)) {
+        if (const auto height = readHeight(*result)) {
+            all.push_back(measured(Domain::Reach, topic, cm(*height), "Typed as " + result->typed + ".",
+                                   "measured", {result->id}));
+            return {*height, Basis::Measured};
+        } else {
+            all.push_back(notUnderstood(*result, height.error()));
+        }
+    }
+    if (values.basis == Basis::Estimated)
+        all.push_back(estimated(Domain::Reach, topic, "about " + cm(standInValue), values.because,
+                                values.source, values.from));
+    else
+        all.push_back(notMeasured(Domain::Reach, topic, "not measured; the plan takes " + cm(standInValue),
+                                  values.because, values.source));
+    return {standInValue, values.basis};
+}
+
+void heavyFinding(const Case &record, ReachMeaning &meaning) {
+    const std::string topic = "Heavy things";
+    const std::string rule = " Anything as heavy stands between knuckle and shoulder.";
+    if (const Measurement *result = newestResult(record, Test::SafeLift)) {
+        if (const auto weight = readWeight(result->typed)) {
+            meaning.heavyLimit = *weight;
+            meaning.heavyLimitBasis = Basis::Measured;
+            meaning.all.push_back(measured(
+                Domain::Reach, topic, "from " + typed::words(weight->value, 2) + " kg",
+                "Heaviest thing lifted safely: " + result->typed + "." + rule, "measured", {result->id}));
+            return;
+        } else {
+            meaning.all.push_back(notUnderstood(*result, weight.error()));
+        }
+    }
+    const bool weak = record.safety.answer(SafetyQuestion::WeakOrShakyHands) == Answer::Yes;
+    meaning.heavyLimit = weak ? weakHeavy : usualHeavy;
+    const std::string why =
+        weak ? "Not measured; hands are weak or shaky, so half the usual limit." : "Not measured.";
+    meaning.all.push_back(
+        notMeasured(Domain::Reach, topic,
+                    "not measured; the plan takes " + typed::words(meaning.heavyLimit.value, 1) + " kg",
+                    why + rule, judgement));
+}
+
+void contradictions(const ReachMeaning &reach, std::vector<Finding> &all) {
+    const auto flag = [&](const std::string &what) {
+        all.push_back(notMeasured(Domain::Reach, "Contradiction", what, "Check both: they are kept as typed.",
+                                  "comparison of two entries"));
+    };
+    if (reach.knuckle.value >= reach.shoulder.value)
+        flag("knuckle height is not below shoulder height");
+    if (reach.reachLow.value >= reach.reachHigh.value)
+        flag("lowest reach is not below highest reach");
+}
+
+} // namespace
+
+ReachMeaning reachMeaning(const Case &record, Date on) {
+    ReachMeaning meaning;
+    const StandIn values = standIn(record, on, meaning.all);
+    meaning.knuckle = heightFinding(record, Test::KnuckleHeight, values.knuckle, values, meaning.all);
+    meaning.shoulder = heightFinding(record, Test::ShoulderHeight, values.shoulder, values, meaning.all);
+    meaning.reachLow = heightFinding(record, Test::ReachLow, values.low, values, meaning.all);
+    meaning.reachHigh = heightFinding(record, Test::ReachHigh, values.high, values, meaning.all);
+    if (const Measurement *eye = newestResult(record, Test::EyeHeight)) {
+        const auto height = readHeight(*eye);
+        meaning.all.push_back(height ? measured(Domain::Reach, infoOf(Test::EyeHeight).name, cm(*height),
+                                                "Labels are read best a little below this height.",
+                                                "measured", {eye->id})
+                                     : notUnderstood(*eye, height.error()));
+    }
+    heavyFinding(record, meaning);
+    contradictions(meaning, meaning.all);
+    return meaning;
+}
+
+} // namespace model

@@ -1,0 +1,72 @@
+#pragma once
+#include "model/result.h"
+#include "model/units.h"
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace model {
+
+/// Bands of the hand for the lightest filament that is felt, best first.
+enum class FeelingBand {
+    Normal,
+    DiminishedLightTouch,
+    DiminishedProtective,
+    LossOfProtective,
+    DeepPressureOnly,
+    NotFelt, // heavier than the heaviest filament
+};
+
+/// One filament of the kit. Marking and force are stored both: kits of today differ from the old formula.
+struct Filament {
+    double marking = 0;
+    GramsForce target;
+    FeelingBand band{};
+};
+
+/// The 20 filaments with target forces of the kit instructions of 2011 (PMC7873561, table 1).
+[[nodiscard]] const std::vector<Filament> &filaments();
+
+/// Reads "3.61", "0.4 g" (a target force of the kit) or "not felt".
+/// Fails with NotUnderstood, or OutOfRange for a filament that does not exist, naming the nearest.
+[[nodiscard]] Result<FeelingBand> parseFilament(const std::string &typed);
+/// "diminished light touch".
+[[nodiscard]] std::string wordsOf(FeelingBand band);
+/// True from "diminished protective sensation" on: the hand may not notice a cut or a burn in time.
+[[nodiscard]] bool protectionReduced(FeelingBand band);
+
+/// Grades of static two-point discrimination at a fingertip, best first.
+enum class TwoPointGrade { Normal, Fair, Poor, Protective, Anaesthetic };
+
+/// A result of the two-point test: the smallest spacing, or none if the two were never told from one.
+struct TwoPoint {
+    std::optional<Millimetres> spacing;
+    TwoPointGrade grade{};
+};
+
+/// normal x < 6; fair 6 <= x <= 10; poor 10 < x <= 15; protective above.
+/// Source: grading attributed to the American Societies for Surgery of the Hand and of Hand Therapists.
+[[nodiscard]] TwoPointGrade twoPointGrade(Millimetres spacing);
+/// Reads "5", "5 mm", "one point only" or "nothing felt". Fails with NotUnderstood or OutOfRange (1 to 30
+/// mm).
+[[nodiscard]] Result<TwoPoint> parseTwoPoint(const std::string &typed);
+[[nodiscard]] std::string wordsOf(TwoPointGrade grade);
+
+/// Smallest gap between the features of one mark: the larger of 3 mm and 1.5 times the static spacing.
+/// Source: common practice.
+[[nodiscard]] Millimetres smallestGap(Millimetres staticSpacing);
+
+/// Shapes named by touch.
+struct ShapesNamed {
+    int right = 0;
+    int tried = 0;
+};
+/// Reads "4/5" or "4 of 5". Fails with NotUnderstood or OutOfRange.
+[[nodiscard]] Result<ShapesNamed> parseShapes(const std::string &typed);
+
+/// Sensitivity for the confusion of marks: 1 a finger with normal feeling. A default of this program, from
+/// the groups of a simulation and not from clients.
+[[nodiscard]] double sensitivityOf(FeelingBand band);
+[[nodiscard]] double sensitivityOf(TwoPointGrade grade);
+
+} // namespace model

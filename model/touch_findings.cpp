@@ -1,0 +1,227 @@
+#include "model/findings_parts.h"
+#include "model/typed.h"
+#include <algorithm>
+#include <map>
+
+namespace model {
+
+namespace {
+
+const std::string filamentSource =
+    "Semmes-Weinstein bands of the hand, kit instructions of 2011 (PMC7873561, table 1)";
+const std::string twoPointSource =
+    "grades attributed to ASSH and ASHT; gap: common practice, 1.5 times, at least 3 mm";
+const std::string sensitivitySource = "a default of this program; groups of a simulation, not of clients";
+
+/// What one hand gave: the worst recorded of each test.
+struct Hand {
+    std::optional<FeelingBand> feeling;
+    std::optional<TwoPoint> twoPoint;
+    std::vector<Id> from;
+};
+using Hands = std::map<Side, Hand>;
+
+std::string handWords(const Measurement &result) {
+    std::string words = result.side == Side::NotStated ? "hand not stated"
+                        : result.side == Side::Both    ? "both hands"
+                                                       : wordsOf(result.side) + " hand";
+    return result.finger.empty() ? words : words + ", " + result.finger;
+}
+
+void filamentFindings(const Case &record, Hands &hands, TouchMeaning &meaning) {
+    const auto results = countingResults(record, Test::Monofilament);
+    for (const Measurement *result : results) {
+        const auto band = parseFilament(result->typed);
+        if (!band) {
+            meaning.all.push_back(notUnderstood(*result, band.error()));
+            continue;
+        }
+        Hand &hand = hands[result->side];
+        hand.feeling = hand.feeling ? std::max(*hand.feeling, *band) : *band;
+        hand.from.push_back(result->id);
+        const bool reduced = protectionReduced(*band);
+        if (reduced) {
+            meaning.protectionReduced = true;
+            meaning.reducedFrom.push_back(result->id);
+        }
+        meaning.all.push_back(
+            measured(Domain::Touch, "Feeling, " + handWords(*result), wordsOf(*band),
+                     "Lightest filament felt: " + result->typed + "." +
+                         (reduced ? " Nothing sharp or rough, and no test of heat by touch." : ""),
+                     filamentSource, {result->id}));
+    }
+    if (results.empty())
+        meaning.all.push_back(notMeasured(Domain::Touch, "Feeling", "not measured",
+                                          whyMissing(record, Test::Monofilament), filamentSource));
+}
+
+std::string twoPointBecause(const TwoPoint &two) {
+    if (!two.spacing)
+        return "Two points were never told from one: marks need large, different shapes.";
+    std::string words = "Told apart at " + typed::words(two.spacing->value, 1) +
+                        " mm: features of one mark stand at least " +
+                        typed::words(smallestGap(*two.spacing).value, 1) + " mm apart.";
+    if (two.spacing->value > 5)
+        words += " Above 5 mm braille may be hard to read: try it (Bernbaum, Albert and McGarry 1989).";
+    return words;
+}
+
+void twoPointFindings(const Case &record, Hands &hands, std::vector<Finding> &all) {
+    const auto results = countingResults(record, Test::TwoPointStatic);
+    for (const Measurement *result : results) {
+        const auto two = parseTwoPoint(result->typed);
+        if (!two) {
+            all.push_back(notUnderstood(*result, two.error()));
+            continue;
+        }
+        Hand &hand = hands[result->side];
+        if (!hand.twoPoint || hand.twoPoint->grade < two->grade)
+            hand.twoPoint = *two;
+        hand.from.push_back(result->id);
+        all.push_back(measured(Domain::Touch, "Two points still, " + handWords(*result), wordsOf(two->grade),
+                               twoPointBecause(*two), twoPointSource, {result->id}));
+    }
+    if (results.empty())
+        all.push_back(notMeasured(Domain::Touch, "Two points still", "not measured",
+                                  whyMissing(record, Test::TwoPointStatic), twoPointSource));
+}
+
+void otherTests(const Case &record, std::vector<Finding> &all) {
+    for (const Measurement *result : countingResults(record, Test::TwoPointMoving)) {
+        const auto two = parseTwoPoint(result->typed);
+        if (!two)
+            all.push_back(notUnderstood(*result, two.error()));
+        else
+            all.push_back(
+                measured(Domain::Touch, "Two points moving, " + handWords(*result),
+                         two->spacing ? typed::words(two->spacing->value, 1) + " mm" : wordsOf(two->grade),
+                         "Always smaller than held still; it is not graded here.",
+                         "Louis and others 1984, J Hand Surg 9A:552", {result->id}));
+    }
+    for (const Measurement *result : countingResults(record, Test::ShapeNaming)) {
+        const auto shapes = parseShapes(result->typed);
+        if (!shapes) {
+            all.push_back(notUnderstood(*result, shapes.error()));
+            continue;
+        }
+        const bool usual = 10 * shapes->right >= 9 * shapes->tried;
+        const std::string few = shapes->tried < 5 ? " Fewer than 5 shapes were tried: too few to tell." : "";
+        all.push_back(measured(
+            Domain::Touch, "Shapes by touch, " + handWords(*result),
+            std::to_string(shapes->right) + " of " + std::to_string(shapes->tried) + " named",
+            (usual ? "As usual: container shape can carry meaning."
+                   : "Below the usual 9 in 10: do not rely on container shape alone.") +
+                few,
+            "university page on bedside examination: 90 to 100 percent of at least 5 objects", {result->id}));
+    }
+}
+
+double sensitivityOf(const Hand &hand) {
+    double value = 1.0;
+    if (hand.feeling)
+        value = std::min(value, sensitivityOf(*hand.feeling));
+    if (hand.twoPoint)
+        value = std::min(value, sensitivityOf(hand.twoPoint->grade));
+    return value;
+}
+
+/// With no result: reduced if so told, a little reduced if not asked.
+double toldSensitivity(Answer reduced) {
+    switch (reduced) {
+    case Answer::NotAsked:
+        return 0.8;
+    case Answer::Yes:
+        return 0.5;
+    case Answer::No:
+        return 1.0;
+    }
+    return 0.5;
+}
+
+void sensitivityFinding(const Case &record, const Hands &hands, TouchMeaning &meaning) {
+    const Answer told = record.safety.answer(SafetyQuestion::ReducedProtectiveFeeling);
+    const std::string topic = "Sensitivity for marks";
+    if (hands.empty()) {
+        meaning.sensitivity = toldSensitivity(told);
+        const std::string why = told == Answer::NotAsked ? "Neither tested nor asked about."
+                                : told == Answer::Yes    ? "Not tested; reduced feeling was told."
+                                                         : "Not tested; no reduced feeling was told.";
+        meaning.all.push_back(notMeasured(
+            Domain::Touch, topic, "taken as " + typed::words(meaning.sensitivity, 1) + " of a good finger",
+            why, sensitivitySource));
+        return;
+    }
+    const auto best = std::max_element(hands.begin(), hands.end(), [](const auto &a, const auto &b) {
+        return sensitivityOf(a.second) < sensitivityOf(b.second);
+    });
+    meaning.sensitivity = sensitivityOf(best->second);
+    std::string why = hands.size() > 1 ? "Of the better hand, the " + wordsOf(best->first) + "."
+                                       : "Of the hand that was tested.";
+    if (told == Answer::Yes && meaning.sensitivity > 0.5) {
+        meaning.sensitivity = 0.5;
+        why += " Reduced feeling was told, so the lower value stands.";
+    }
+    meaning.all.push_back(estimated(Domain::Touch, topic,
+                                    "about " + typed::words(meaning.sensitivity, 1) + " of a good finger",
+                                    why, sensitivitySource, best->second.from));
+}
+
+void protectionFinding(const Case &record, TouchMeaning &meaning) {
+    const Answer told = record.safety.answer(SafetyQuestion::ReducedProtectiveFeeling);
+    const std::string topic = "Protective feeling in the hands";
+    const std::string rules =
+        " Nothing sharp or rough, no test of heat by touch; a touch mark alone never tells a "
+        "danger: add place and container shape.";
+    if (meaning.protectionReduced)
+        meaning.all.push_back(measured(Domain::Touch, topic, "reduced", "Found by filament." + rules,
+                                       filamentSource, meaning.reducedFrom));
+    else if (told == Answer::Yes)
+        meaning.all.push_back(
+            estimated(Domain::Touch, topic, "reduced", "As told." + rules, "common practice", {}));
+    else if (told == Answer::NotAsked)
+        meaning.all.push_back(notMeasured(Domain::Touch, topic, "not asked, taken as reduced",
+                                          "Until it is asked the careful answer stands." + rules,
+                                          "common practice"));
+    else
+        meaning.all.push_back(estimated(
+            Domain::Touch, topic, "not reduced, as told",
+            "Confirm with filaments before sharp or hot things are sorted by touch.", "common practice", {}));
+}
+
+void brailleFinding(const Case &record, const Hands &hands, TouchMeaning &meaning) {
+    meaning.readsBraille = record.client.readsBraille;
+    if (!meaning.readsBraille) {
+        meaning.all.push_back(estimated(Domain::Touch, "Braille", "does not read braille",
+                                        "As recorded for the client.", "as told", {}));
+        return;
+    }
+    const std::string grade =
+        record.client.media.braille == BrailleGrade::Uncontracted ? "reads uncontracted braille"
+        : record.client.media.braille == BrailleGrade::Contracted ? "reads contracted braille"
+                                                                  : "reads braille, grade not set";
+    bool wide = false;
+    for (const auto &[side, hand] : hands)
+        wide = wide || (hand.twoPoint && (!hand.twoPoint->spacing || hand.twoPoint->spacing->value > 5));
+    meaning.all.push_back(
+        estimated(Domain::Touch, "Braille", grade,
+                  wide ? "As told. Two points are told apart only above 5 mm, so let the client read a label "
+                         "before many are made."
+                       : "As told. Let the client read one label at its place before many are made.",
+                  wide ? "Bernbaum, Albert and McGarry 1989, Arch Neurol 46:1179" : "as told", {}));
+}
+
+} // namespace
+
+TouchMeaning touchMeaning(const Case &record) {
+    TouchMeaning meaning;
+    Hands hands;
+    filamentFindings(record, hands, meaning);
+    twoPointFindings(record, hands, meaning.all);
+    otherTests(record, meaning.all);
+    protectionFinding(record, meaning);
+    sensitivityFinding(record, hands, meaning);
+    brailleFinding(record, hands, meaning);
+    return meaning;
+}
+
+} // namespace model

@@ -1,0 +1,95 @@
+#include "model/sight.h"
+#include "model/typed.h"
+#include <algorithm>
+#include <array>
+
+namespace model {
+
+namespace {
+
+/// Printed values that stand for the boundary between mild and moderate, although some are a trifle worse
+/// than 6/18.
+bool isMildBoundary(const std::string &typed) {
+    const std::array<std::string, 6> printed{"6/18", "6/19", "20/60", "20/63", "20/70", "0.3"};
+    return std::find(printed.begin(), printed.end(), typed::tidy(typed)) != printed.end();
+}
+
+/// Counting fingers nearer than a metre is worse than 1/60.
+bool countedNearerThanOneMetre(const std::string &typed) {
+    const std::string text = typed::tidy(typed);
+    const auto digit = text.find_first_of("0123456789.");
+    if (digit == std::string::npos)
+        return text.find("face") != std::string::npos;
+    const auto value = typed::numberAndUnit(text.substr(digit));
+    if (!value)
+        return false;
+    double metres = value->value;
+    if (value->unit == "cm")
+        metres /= 100;
+    else if (value->unit == "mm")
+        metres /= 1000;
+    else if (value->unit == "ft" || value->unit == "feet")
+        metres *= 0.3048;
+    else if (value->unit == "in")
+        metres *= 0.0254;
+    return metres < 0.9; // 3 feet is taken for a metre
+}
+
+VisionCategory byAcuity(const Acuity &acuity, const std::string &typed) {
+    constexpr double tolerance = 1e-6;
+    if (acuity.logMar) {
+        const double value = acuity.logMar->value;
+        if (value <= 0.301030 + tolerance)
+            return VisionCategory::None;
+        if (value <= 0.477121 + tolerance || isMildBoundary(typed))
+            return VisionCategory::Mild;
+        if (value <= 1.0 + tolerance)
+            return VisionCategory::Moderate;
+        if (value <= 1.301030 + tolerance)
+            return VisionCategory::Severe;
+        return value <= 1.778151 + tolerance ? VisionCategory::Blindness3 : VisionCategory::Blindness4;
+    }
+    switch (acuity.below) {
+    case BelowChart::None:
+    case BelowChart::CountingFingers:
+        return countedNearerThanOneMetre(typed) ? VisionCategory::Blindness4 : VisionCategory::Blindness3;
+    case BelowChart::HandMovement:
+    case BelowChart::LightPerception:
+        return VisionCategory::Blindness4;
+    case BelowChart::NoLightPerception:
+        return VisionCategory::Blindness5;
+    }
+    return VisionCategory::Blindness5;
+}
+
+} // namespace
+
+VisionCategory visionCategory(const Acuity &acuity, const std::string &typed,
+                              std::optional<double> fieldAcross) {
+    const VisionCategory acuityAlone = byAcuity(acuity, typed);
+    if (fieldAcross && *fieldAcross <= 20.0)
+        return std::max(acuityAlone, VisionCategory::Blindness3);
+    return acuityAlone;
+}
+
+std::string wordsOf(VisionCategory category) {
+    switch (category) {
+    case VisionCategory::None:
+        return "no vision impairment by acuity (ICD-11), category 0 (ICD-10)";
+    case VisionCategory::Mild:
+        return "mild vision impairment (ICD-11), category 0 (ICD-10)";
+    case VisionCategory::Moderate:
+        return "moderate vision impairment (ICD-11), category 1 (ICD-10)";
+    case VisionCategory::Severe:
+        return "severe vision impairment (ICD-11), category 2 (ICD-10)";
+    case VisionCategory::Blindness3:
+        return "blindness (ICD-11), category 3 (ICD-10)";
+    case VisionCategory::Blindness4:
+        return "blindness (ICD-11), category 4 (ICD-10)";
+    case VisionCategory::Blindness5:
+        return "blindness (ICD-11), category 5 (ICD-10)";
+    }
+    return {};
+}
+
+} // namespace model
