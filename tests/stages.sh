@@ -58,7 +58,8 @@ stage_format() {
     tracked '*.cpp' '*.h' | xargs -r clang-format --dry-run --Werror
     local file wrong=0
     for file in $(tracked '*.qml'); do
-        /usr/lib/qt6/bin/qmlformat "$file" | diff -u "$file" - || wrong=1
+        # This qmlformat drops the value of the pragma.
+        /usr/lib/qt6/bin/qmlformat "$file" | sed 's/^pragma ComponentBehavior$/&: Bound/' | diff -u "$file" - || wrong=1
     done
     return $wrong
 }
@@ -109,9 +110,10 @@ stage_tree() {
 }
 
 stage_lint() {
-    tracked '*.cpp' | xargs -r -P "$(nproc)" -n 1 clang-tidy -p build/dev --quiet
-    cmake --build build/dev --target all_qmllint 2>&1 | tee build/logs/qmllint.log
-    if grep -E '^(Warning|Error):' build/logs/qmllint.log; then return 1; fi
+    local wrong=0
+    tracked '*.cpp' | xargs -r -P "$(nproc)" -n 1 clang-tidy -p build/dev --quiet || wrong=1
+    cmake --build build/dev --target all_qmllint || wrong=1
+    return $wrong
 }
 
 stage_unit() {
