@@ -1,0 +1,161 @@
+pragma ComponentBehavior: Bound
+import QtQuick
+import Feltmark
+
+// One of several. Up to five: rows, one Tab stop, arrows move and choose, Space chooses. More: a button that opens the
+// list (Return, Space, Alt+Down); there arrows or first letters move, Return takes, Escape leaves it as it was.
+// Properties: label, hint, choices (texts), value (one of them or empty), error, note, unavailable,
+// inRow (short choices side by side). Signal: chosen(value).
+// Use: ChoiceEntry { label: qsTr("Hand"); choices: vm.hands; value: vm.hand; onChosen: c => vm.setHand(c) }
+Column {
+    id: entry
+
+    required property string label
+    property string hint
+    property list<string> choices
+    property string value
+    property string error
+    property string note
+    property string unavailable
+    property bool inRow: false
+    readonly property bool few: entry.choices.length <= 5
+    readonly property int chosenIndex: entry.choices.indexOf(entry.value)
+    readonly property string spokenLabel: entry.label + (entry.unavailable ? qsTr(", unavailable. %1").arg(entry.unavailable) : "") + (entry.error ? qsTr(", error: %1").arg(entry.error) : "") + (entry.note ? ", " + entry.note : "")
+    signal chosen(string value)
+
+    function focusField(): void {
+        if (entry.few)
+            group.focusRow(Math.max(0, entry.chosenIndex));
+        else
+            opener.forceActiveFocus(Qt.TabFocusReason);
+    }
+    function take(index: int): void {
+        if (entry.unavailable)
+            speaker.say(entry.unavailable);
+        else if (index !== entry.chosenIndex) {
+            entry.chosen(entry.choices[index]);
+            telling.restart();
+        }
+    }
+
+    width: parent ? (parent as Item).width : implicitWidth
+    spacing: Theme.gap / 2
+
+    Words {
+        text: entry.label
+        strong: true
+        silent: true
+    }
+    Words {
+        visible: text !== ""
+        text: entry.unavailable || entry.hint
+        small: true
+        soft: true
+        silent: true
+    }
+    Item {
+        id: group
+
+        // The row that Tab reaches: the chosen one, or the one last visited.
+        property int tabStop: Math.max(0, entry.chosenIndex)
+
+        property bool hintTold: false
+
+        function focusRow(index: int): void {
+            const row = rows.itemAt(index);
+            if (row)
+                row.forceActiveFocus(Qt.TabFocusReason);
+        }
+        function step(from: int, by: int): void {
+            const count = rows.count;
+            const to = (from + by + count) % count;
+            group.focusRow(to);
+            entry.take(to);
+        }
+
+        visible: entry.few
+        width: entry.width
+        implicitHeight: flow.implicitHeight
+        Accessible.role: Accessible.Grouping
+        Accessible.name: entry.spokenLabel
+
+        Flow {
+            id: flow
+
+            width: parent.width
+            spacing: Theme.gap
+
+            Repeater {
+                id: rows
+
+                model: entry.few ? entry.choices : []
+
+                ChoiceRow {
+                    id: row
+
+                    required property string modelData
+                    required property int index
+
+                    width: entry.inRow ? Math.min(wanted, group.width) : group.width
+                    text: row.modelData
+                    chosen: row.index === entry.chosenIndex
+                    activeFocusOnTab: row.activeFocus || row.index === group.tabStop
+                    Accessible.description: group.hintTold ? "" : entry.hint
+                    onActiveFocusChanged: if (!row.activeFocus)
+                        group.hintTold = true
+                    onPicked: entry.take(row.index)
+                    Keys.onDownPressed: group.step(row.index, 1)
+                    Keys.onRightPressed: group.step(row.index, 1)
+                    Keys.onUpPressed: group.step(row.index, -1)
+                    Keys.onLeftPressed: group.step(row.index, -1)
+                }
+            }
+        }
+    }
+    ActionButton {
+        id: opener
+
+        visible: !entry.few
+        wide: true
+        text: entry.value || qsTr("Not chosen")
+        unavailable: entry.unavailable
+        Accessible.role: Accessible.ComboBox
+        spokenName: qsTr("%1: %2").arg(entry.spokenLabel).arg(text)
+        onActed: list.open()
+        Keys.onDownPressed: event => {
+            event.accepted = (event.modifiers & Qt.AltModifier) !== 0;
+            if (event.accepted)
+                clicked();
+        }
+    }
+    Notice {
+        visible: entry.error !== ""
+        kind: "error"
+        text: entry.error
+        silent: true
+    }
+    Words {
+        visible: entry.note !== ""
+        text: entry.note
+        soft: true
+        silent: true
+    }
+    ChoiceList {
+        id: list
+
+        title: entry.label
+        choices: entry.few ? [] : entry.choices
+        chosenIndex: entry.chosenIndex
+        onTaken: index => entry.take(index)
+    }
+    Timer {
+        id: telling
+
+        interval: 0
+        onTriggered: if (entry.error)
+            speaker.say(entry.error)
+    }
+    Speaker {
+        id: speaker
+    }
+}

@@ -1,0 +1,58 @@
+import QtQuick
+import Feltmark
+
+// "Go to": type a part of a name; Down goes into the list, Return goes to the first or to the one in hand.
+// Property: shell (findDestinations fills shell.destinations). A key that begins with "command:" is given by acted(name).
+ModalPane {
+    id: menu
+
+    required property ShellViewModel shell
+    signal acted(string command)
+
+    function start(): void {
+        filter.clear();
+        menu.shell.findDestinations("");
+        menu.open();
+    }
+    function go(key: string): void {
+        if (key === "")
+            return;
+        menu.close();
+        if (key.startsWith("command:"))
+            menu.acted(key.slice(8));
+        else
+            menu.shell.goTo(key);
+    }
+
+    title: qsTr("Go to")
+    onOpened: filter.focusField()
+
+    TextEntry {
+        id: filter
+
+        label: qsTr("Part of a name")
+        hint: qsTr("Return goes to the first, Down to the list.")
+        onTyped: text => {
+            menu.shell.findDestinations(text);
+            pause.restart();
+        }
+        downLeaves: true
+        onReturned: menu.go(list.firstKey())
+        onLeftDown: list.focusRow(0)
+    }
+    ListEntry {
+        id: list
+
+        label: qsTr("Found")
+        showLabel: false
+        model: menu.shell.destinations
+        emptyText: qsTr("Nothing of that name.")
+        onActivated: key => menu.go(key)
+    }
+    Timer {
+        id: pause
+
+        interval: 700
+        onTriggered: menu.shell.say(list.count === 0 ? qsTr("Nothing of that name.") : qsTr("%1 found, first %2.").arg(list.count).arg(list.firstTitle()))
+    }
+}

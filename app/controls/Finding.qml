@@ -1,0 +1,60 @@
+import QtQuick
+import Feltmark
+
+// What the program worked out, spoken as one: question, answer, reason. A Tab stop, so that it can be read at will.
+// Use: Finding { question: qsTr("Worked out for this shelf"); answer: page.sight.size; reason: page.sight.why }
+Rectangle {
+    id: finding
+
+    required property string question
+    required property string answer
+    property string reason
+
+    width: parent ? (parent as Item).width : implicitWidth
+    implicitHeight: column.implicitHeight + 4 * Theme.gap
+    radius: Theme.cardRadius
+    color: Theme.surface
+    border.width: Theme.cardEdge
+    border.color: Theme.line
+    activeFocusOnTab: true
+    Accessible.role: Accessible.Paragraph
+    Accessible.focusable: true
+    Accessible.name: finding.question + ". " + finding.answer + (finding.reason ? ". " + finding.reason : "")
+
+    Rectangle {
+        x: 2 * Theme.gap
+        width: Math.min(6 * Theme.gap, finding.width - 4 * Theme.gap)
+        height: 4
+        color: Theme.accent
+    }
+    Column {
+        id: column
+
+        x: 2 * Theme.gap
+        y: 2 * Theme.gap
+        width: finding.width - 4 * Theme.gap
+        spacing: Theme.gap
+
+        Words {
+            text: finding.question
+            small: true
+            soft: true
+            silent: true
+        }
+        Words {
+            text: finding.answer
+            strong: true
+            silent: true
+            font.pixelSize: Theme.heading2
+        }
+        Words {
+            visible: finding.reason !== ""
+            text: finding.reason
+            silent: true
+        }
+    }
+    FocusRing {
+        of: finding
+        corner: Theme.cardRadius
+    }
+}

@@ -1,0 +1,19 @@
+import QtQuick
+import Feltmark
+
+// A FormField to type into.
+TextEntry {
+    id: entry
+
+    required property FormField field
+
+    label: entry.field.label
+    unit: entry.field.unit
+    value: entry.field.value
+    hint: entry.field.hint
+    error: entry.field.error
+    note: entry.field.note
+    unavailable: entry.field.unavailable
+    multiline: entry.field.kind === "multiline"
+    onAccepted: typed => entry.field.edited(typed)
+}

@@ -1,0 +1,49 @@
+pragma ComponentBehavior: Bound
+import QtQuick
+import Feltmark
+
+// A form from a FormModel: one field below the other, Tab goes from field to field, errors and results beside them.
+// A change of values never moves the focus and never rebuilds a field.
+// Properties: model. Signal: edited(key, value). Functions: focusFirst(), focusKey(key) (false if there is none).
+// Use: FormView { model: page.sight.form; onEdited: (key, value) => page.sight.edit(key, value) }
+Column {
+    id: form
+
+    required property var model
+    signal edited(string key, string value)
+
+    function focusKey(key: string): bool {
+        for (let i = 0; i < fields.count; ++i) {
+            const field = fields.itemAt(i) as FormField;
+            if (field.key === key) {
+                field.focusField();
+                return true;
+            }
+        }
+        return false;
+    }
+    function focusFirst(): void {
+        for (let i = 0; i < fields.count; ++i) {
+            const field = fields.itemAt(i) as FormField;
+            if (field.isEntry) {
+                field.focusField();
+                return;
+            }
+        }
+    }
+
+    width: parent ? (parent as Item).width : implicitWidth
+    spacing: 2 * Theme.gap
+
+    Repeater {
+        id: fields
+
+        model: form.model
+
+        FormField {
+            id: field
+
+            onEdited: value => form.edited(field.key, value)
+        }
+    }
+}

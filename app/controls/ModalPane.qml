@@ -1,0 +1,61 @@
+pragma ComponentBehavior: Bound
+import QtQuick
+import QtQuick.Templates as T
+import Feltmark
+
+// A dialog over the window: its heading, then a column that scrolls. Tab stays inside, Escape closes, and the focus goes
+// back to where it was. Give the focus to something in it: onOpened: button.forceActiveFocus(Qt.TabFocusReason).
+// Use: ModalPane { id: pane; title: qsTr("All keys"); Words { text: ... } ActionButton { text: qsTr("Close"); onActed: pane.close() } }
+T.Dialog {
+    id: pane
+
+    // A popup gives the focus back only within its own scope, so the way back is kept here.
+    property Item opener: null
+    default property alias content: column.data
+    readonly property real room: parent ? (parent as Item).width : 640
+
+    modal: true
+    focus: true
+    closePolicy: T.Popup.CloseOnEscape
+    parent: T.Overlay.overlay
+    anchors.centerIn: parent
+    width: Math.min(pane.room - 2 * Theme.ringRoom, 36 * Theme.body)
+    height: Math.min(parent ? (parent as Item).height - 2 * Theme.ringRoom : 480, column.implicitHeight + 4 * Theme.gap)
+    padding: 2 * Theme.gap
+    rightPadding: 0
+
+    onAboutToShow: pane.opener = pane.parent ? pane.parent.Window.activeFocusItem : null
+    onClosed: {
+        if (pane.opener)
+            pane.opener.forceActiveFocus(Qt.TabFocusReason);
+        pane.opener = null;
+    }
+
+    background: Rectangle {
+        radius: Theme.cardRadius
+        color: Theme.page
+        border.width: Theme.controlEdge
+        border.color: Theme.edge
+    }
+    T.Overlay.modal: Rectangle {
+        color: Qt.rgba(0, 0, 0, 0.6)
+    }
+
+    // qmllint disable deferred-property-id
+    contentItem: PageScroll {
+        id: scroll
+
+        contentHeight: column.implicitHeight
+
+        Column {
+            id: column
+
+            width: scroll.inner
+            spacing: 2 * Theme.gap
+
+            Heading {
+                text: pane.title
+            }
+        }
+    }
+}

@@ -1,0 +1,87 @@
+import QtQuick
+import Feltmark
+
+// The one message line of a window: shows what the shell says and has it spoken, also the same sentence twice.
+// A button, so that the list of messages is at hand. Properties: shell. Signal: listWanted().
+// Sentences said within one turn are spoken as one: the second would cut the first off.
+Rectangle {
+    id: line
+
+    required property ShellViewModel shell
+    property var waiting: []
+    readonly property bool isFocused: button.activeFocus
+    signal listWanted
+
+    function focusLine(): void {
+        button.forceActiveFocus(Qt.TabFocusReason);
+    }
+    function flush(): void {
+        spoken.visible = false;
+        spoken.text = line.waiting.join(" ");
+        spoken.visible = spoken.text !== "";
+        line.waiting = [];
+    }
+
+    implicitHeight: Math.max(Theme.target, words.implicitHeight + 2 * Theme.gap)
+    color: Theme.sunken
+    Connections {
+        target: line.shell
+
+        function onMessageChanged(): void {
+            if (line.shell.message === "")
+                spoken.text = "";
+        }
+    }
+    Component.onCompleted: line.shell.said.connect(text => {
+            line.waiting.push(text);
+            Qt.callLater(line.flush);
+        })
+
+    Rectangle {
+        width: parent.width
+        height: Theme.cardEdge
+        color: Theme.line
+    }
+    Item {
+        id: spoken
+
+        property string text
+
+        visible: false
+        width: 1
+        height: 1
+        Accessible.role: Accessible.Notification
+        Accessible.name: spoken.text
+    }
+    Item {
+        id: button
+
+        anchors.fill: parent
+        anchors.margins: Theme.ring + Theme.halo
+        activeFocusOnTab: true
+        Accessible.role: Accessible.Button
+        Accessible.name: line.shell.message ? qsTr("%1 List of messages, key %2").arg(line.shell.message).arg(line.shell.keys.keyOf("messages")) : qsTr("No message yet. List of messages")
+        Accessible.focusable: true
+        Accessible.onPressAction: line.listWanted()
+        Keys.onReturnPressed: line.listWanted()
+        Keys.onEnterPressed: line.listWanted()
+        Keys.onSpacePressed: line.listWanted()
+
+        FocusRing {
+            of: button
+        }
+    }
+    Words {
+        id: words
+
+        x: 3 * Theme.gap
+        anchors.verticalCenter: parent.verticalCenter
+        width: parent.width - 6 * Theme.gap
+        text: line.shell.busyWith ? qsTr("%1 %2 percent.").arg(line.shell.busyWith).arg(Math.round(line.shell.progress * 100)) : line.shell.message
+        silent: true
+    }
+    MouseArea {
+        anchors.fill: parent
+        onClicked: line.listWanted()
+    }
+}

@@ -1,0 +1,79 @@
+pragma ComponentBehavior: Bound
+import QtQuick
+import QtQuick.Templates as T
+import Feltmark
+
+// A part that scrolls down only. It keeps what has the focus in view, ring and all; Page Up and Page Down scroll it.
+// `inner` is the width left beside the bar.
+Flickable {
+    id: scroll
+
+    readonly property real inner: scroll.width - bar.width - Theme.gap
+    readonly property Item focused: Window.activeFocusItem
+
+    function isInside(item: Item): bool {
+        for (let above = item; above; above = above.parent)
+            if (above === scroll.contentItem)
+                return true;
+        return false;
+    }
+    function ensureVisible(): void {
+        const item = scroll.focused;
+        if (!item || item === scroll || !scroll.isInside(item))
+            return;
+        if (item.objectName === "pageHeading") {
+            scroll.contentY = 0;
+            return;
+        }
+        const top = item.mapToItem(scroll.contentItem, 0, 0).y - Theme.ringRoom;
+        const bottom = top + item.height + 2 * Theme.ringRoom;
+        if (bottom > scroll.contentY + scroll.height)
+            scroll.contentY = bottom - scroll.height;
+        if (top < scroll.contentY)
+            scroll.contentY = Math.max(0, top);
+    }
+    function scrollBy(share: real): void {
+        const last = Math.max(0, scroll.contentHeight - scroll.height);
+        scroll.contentY = Math.max(0, Math.min(last, scroll.contentY + share * scroll.height));
+    }
+
+    clip: true
+    boundsBehavior: Flickable.StopAtBounds
+    flickableDirection: Flickable.VerticalFlick
+    contentWidth: scroll.width
+    onFocusedChanged: settling.restart()
+    onContentHeightChanged: settling.restart()
+    onHeightChanged: settling.restart()
+    Keys.onPressed: event => {
+        if (event.key === Qt.Key_PageDown)
+            scroll.scrollBy(0.8);
+        else if (event.key === Qt.Key_PageUp)
+            scroll.scrollBy(-0.8);
+        else
+            return;
+        event.accepted = true;
+    }
+
+    Timer {
+        id: settling
+
+        interval: 0
+        onTriggered: scroll.ensureVisible()
+    }
+
+    T.ScrollBar.vertical: T.ScrollBar {
+        id: bar
+
+        policy: T.ScrollBar.AsNeeded
+        implicitWidth: Math.round(10 * Theme.growth)
+        width: implicitWidth
+        minimumSize: 0.08
+        Accessible.ignored: true
+
+        contentItem: Rectangle {
+            radius: width / 2
+            color: Theme.edge
+            visible: bar.size < 1
+        }
+    }
+}

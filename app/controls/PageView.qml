@@ -1,0 +1,120 @@
+import QtQuick
+import Feltmark
+
+// A page: small line, heading (takes the focus when the page opens), then two panes from 48 em, one column below that.
+// Properties: shell; title; kicker (small line above); aside: [...] (right pane, or after the entry in one column);
+// below: [...] (under the entry, after the aside in one column); commands (names of keys of shell.keys that it answers).
+// Its own children are the entry: what is asked here. Signal: command(name). Functions: focusHeading(), focusBack().
+// Use: PageView { id: page; title: qsTr("Sight"); required property SightViewModel sight
+//          FormView { model: page.sight.form; ... }  aside: [Finding { ... }]  below: [ListEntry { ... }]
+//          commands: ["why"]; onCommand: name => page.sight.why() }
+FocusScope {
+    id: page
+
+    required property ShellViewModel shell
+    property string title: page.shell.pageTitle
+    property string kicker
+    property list<string> commands
+    property bool stepsInPage: Theme.em(Window.width) < 60 && page.shell.hasSteps
+    readonly property bool twoPanes: Theme.em(Window.width) >= 48 && aside.children.length > 0
+    readonly property int margin: Theme.em(Window.width) < 26 ? Math.max(Theme.gap, Theme.ringRoom) : 3 * Theme.gap
+    default property alias content: entry.data
+    property alias aside: aside.data
+    property alias below: below.data
+    property Item startsAt: null
+    property Item lastFocused: heading
+    signal command(string name)
+    signal stepsWanted
+
+    // Where the page begins: the heading, or what `startsAt` names (the passphrase of the first page).
+    function focusStart(): void {
+        if (page.startsAt)
+            page.startsAt.forceActiveFocus(Qt.TabFocusReason);
+        else
+            page.focusHeading();
+    }
+    function focusHeading(): void {
+        heading.forceActiveFocus(Qt.TabFocusReason);
+    }
+    function focusBack(): void {
+        if (page.lastFocused)
+            page.lastFocused.forceActiveFocus(Qt.TabFocusReason);
+        else
+            page.focusHeading();
+    }
+
+    Connections {
+        target: page.Window.window
+
+        function onActiveFocusItemChanged(): void {
+            const item = page.Window.activeFocusItem;
+            if (item && scroll.isInside(item))
+                page.lastFocused = item;
+        }
+    }
+    PageScroll {
+        id: scroll
+
+        readonly property real room: scroll.inner - 2 * page.margin
+
+        anchors.fill: parent
+        contentHeight: panes.height + panes.y + page.margin
+        Keys.onUpPressed: scroll.scrollBy(-0.15)
+        Keys.onDownPressed: scroll.scrollBy(0.15)
+
+        Item {
+            id: panes
+
+            readonly property real between: 3 * Theme.gap
+            readonly property real leftWidth: page.twoPanes ? Math.round((scroll.room - panes.between) * 0.6) : scroll.room
+            readonly property real rightWidth: page.twoPanes ? scroll.room - panes.between - panes.leftWidth : scroll.room
+
+            x: page.margin
+            y: page.margin
+            width: scroll.room
+            height: Math.max(below.y + below.height, aside.y + aside.height)
+
+            Column {
+                id: entry
+
+                width: panes.leftWidth
+                spacing: 2 * Theme.gap
+
+                ActionButton {
+                    visible: page.stepsInPage
+                    wide: true
+                    text: page.shell.stepLine
+                    keyName: page.shell.keys.keyOf("nextRegion")
+                    onActed: page.stepsWanted()
+                }
+                Words {
+                    visible: text !== ""
+                    text: page.kicker
+                    soft: true
+                }
+                Heading {
+                    id: heading
+
+                    objectName: "pageHeading"
+                    level: 1
+                    text: page.title
+                }
+            }
+            Column {
+                id: aside
+
+                x: page.twoPanes ? panes.leftWidth + panes.between : 0
+                y: page.twoPanes ? 0 : entry.height + (aside.height > 0 ? 2 * Theme.gap : 0)
+                width: panes.rightWidth
+                spacing: 2 * Theme.gap
+            }
+            Column {
+                id: below
+
+                y: (page.twoPanes ? entry.height : aside.y + aside.height) + (below.height > 0 ? 2 * Theme.gap : 0)
+                width: panes.leftWidth
+                spacing: 2 * Theme.gap
+            }
+        }
+    }
+}

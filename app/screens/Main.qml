@@ -1,0 +1,276 @@
+pragma ComponentBehavior: Bound
+import QtQuick
+import Feltmark
+
+// The window: steps at the left (from 60 em), the page, the message line. All keys of the shell are bound here.
+Window {
+    id: window
+
+    required property ShellViewModel shell
+    readonly property bool railShown: Theme.em(window.width) >= 60 && !window.shell.locked && window.shell.hasSteps
+    readonly property PageView view: loader.item as PageView
+    property bool stepsOpen: false
+
+    function act(command: string): void {
+        const shell = window.shell;
+        if (command.startsWith("step"))
+            shell.goToStep(Number(command.slice(4)));
+        else if (window.view && window.view.commands.includes(command))
+            window.view.command(command);
+        else if (window.actions[command])
+            window.actions[command]();
+        else
+            shell.say(qsTr("%1: not on this page.").arg(shell.keys.titleOf(command)));
+    }
+    readonly property var actions: ({
+            "help": () => textDialog.show(qsTr("Help: %1").arg(window.shell.pageTitle), window.shell.helpText || qsTr("There is no help for this page yet.")),
+            "allKeys": () => keysDialog.open(),
+            "sayAgain": () => window.shell.sayAgain(),
+            "messages": () => messagesDialog.open(),
+            "nextRegion": () => window.moveRegion(1),
+            "previousRegion": () => window.moveRegion(-1),
+            "whereAmI": () => window.shell.say(window.shell.whereAmI(speaker.nameOf(window.activeFocusItem))),
+            "goTo": () => goToDialog.start(),
+            "lock": () => window.shell.lock(),
+            "larger": () => window.shell.larger(),
+            "smaller": () => window.shell.smaller(),
+            "plainSize": () => window.shell.textScale = 1,
+            "caseload": () => window.shell.goTo("caseload")
+        })
+
+    // Steps, page, message line, in a circle.
+    function moveRegion(by: int): void {
+        const here = message.isFocused ? 2 : (rail.activeFocus || window.stepsOpen) ? 0 : 1;
+        let to = (here + by + 3) % 3;
+        if (to === 0 && window.shell.locked)
+            to = (to + by + 3) % 3;
+        window.stepsOpen = to === 0 && !window.railShown;
+        if (to === 0)
+            (window.railShown ? railSteps : narrowSteps).focusHere();
+        else if (to === 1)
+            window.focusPage();
+        else
+            message.focusLine();
+    }
+    function focusPage(): void {
+        if (window.view)
+            window.view.focusBack();
+        else
+            message.focusLine();
+    }
+    function closeDialogs(): void {
+        textDialog.close();
+        keysDialog.close();
+        messagesDialog.close();
+        goToDialog.close();
+    }
+    function emptyPage(): void {
+        loader.source = "";
+        message.focusLine();
+    }
+    function loadPage(): void {
+        window.stepsOpen = false;
+        window.closeDialogs();
+        if (window.shell.page === "")
+            window.emptyPage();
+        else
+            loader.setSource(window.shell.pageFile, window.shell.pageProperties);
+    }
+
+    title: qsTr("Feltmark")
+    width: 1280
+    height: 800
+    minimumWidth: 480
+    minimumHeight: 480
+    visible: true
+    color: Theme.page
+    onClosing: window.shell.leaving()
+    Component.onCompleted: window.loadPage()
+
+    Binding {
+        target: Theme
+        property: "mode"
+        value: window.shell.themeMode
+    }
+    Binding {
+        target: Theme
+        property: "scale"
+        value: window.shell.textScale
+    }
+    Connections {
+        target: window.shell
+
+        function onPageOpened(): void {
+            window.loadPage();
+        }
+        function onLeaving(): void {
+            // A field hands over its typing when it loses the focus.
+            holder.forceActiveFocus();
+        }
+        function onChanged(): void {
+            if (window.shell.locked && window.shell.page === "") {
+                window.closeDialogs();
+                window.emptyPage();
+            }
+        }
+    }
+    Repeater {
+        model: window.shell.keys
+
+        Item {
+            id: command
+
+            required property string key
+            required property var keySequences
+
+            Shortcut {
+                sequences: command.key === "undo" || command.key === "redo" ? [] : command.keySequences
+                onActivated: window.act(command.key)
+            }
+        }
+    }
+    UndoKeys {
+        undoKeys: window.shell.keys.undoSequences
+        redoKeys: window.shell.keys.redoSequences
+        onUndo: window.shell.undo()
+        onRedo: window.shell.redo()
+    }
+    Item {
+        id: holder
+    }
+    Speaker {
+        id: speaker
+    }
+
+    FocusScope {
+        id: rail
+
+        anchors.left: parent.left
+        anchors.top: parent.top
+        anchors.bottom: message.top
+        visible: window.railShown
+        width: window.railShown ? Math.round(15.5 * Theme.body) : 0
+
+        Rectangle {
+            anchors.fill: parent
+            color: Theme.sunken
+
+            Rectangle {
+                anchors.right: parent.right
+                width: Theme.cardEdge
+                height: parent.height
+                color: Theme.line
+            }
+        }
+        PageScroll {
+            anchors.fill: parent
+            anchors.rightMargin: Theme.cardEdge
+            contentHeight: railColumn.implicitHeight + 6 * Theme.gap
+
+            Column {
+                id: railColumn
+
+                x: 2 * Theme.gap
+                y: 3 * Theme.gap
+                width: rail.width - 5 * Theme.gap
+                spacing: Theme.gap
+
+                Heading {
+                    visible: text !== ""
+                    leftPadding: Theme.gap
+                    text: window.shell.clientName
+                }
+                Words {
+                    visible: text !== ""
+                    leftPadding: Theme.gap
+                    text: window.shell.clientLine
+                    small: true
+                    soft: true
+                }
+                StepList {
+                    id: railSteps
+
+                    model: window.shell.steps
+                    onOpened: key => window.shell.goTo(key)
+                }
+            }
+        }
+    }
+    Item {
+        id: pageArea
+
+        anchors.left: rail.right
+        anchors.right: parent.right
+        anchors.top: parent.top
+        anchors.bottom: message.top
+
+        Loader {
+            id: loader
+
+            anchors.fill: parent
+            visible: !window.stepsOpen
+            onLoaded: {
+                if (window.view) {
+                    window.view.stepsWanted.connect(() => window.moveRegion(-1));
+                    window.view.focusStart();
+                }
+            }
+            onStatusChanged: if (loader.status === Loader.Error)
+                failed.forceActiveFocus()
+        }
+        Heading {
+            id: failed
+
+            x: 3 * Theme.gap
+            y: 3 * Theme.gap
+            width: parent.width - 6 * Theme.gap
+            visible: loader.status === Loader.Error
+            level: 1
+            text: qsTr("The page %1 cannot be shown. Go on with another: %2.").arg(window.shell.pageTitle).arg(window.shell.keys.keyOf("goTo"))
+        }
+        PageScroll {
+            anchors.fill: parent
+            visible: window.stepsOpen
+            contentHeight: narrowSteps.implicitHeight + 4 * Theme.gap
+            Keys.onEscapePressed: window.moveRegion(1)
+
+            StepList {
+                id: narrowSteps
+
+                x: Math.max(2 * Theme.gap, Theme.ringRoom)
+                y: x
+                width: pageArea.width - 2 * x - 3 * Theme.gap
+                model: window.shell.steps
+                onOpened: key => window.shell.goTo(key)
+            }
+        }
+    }
+    Notifier {
+        id: message
+
+        anchors.left: parent.left
+        anchors.right: parent.right
+        anchors.bottom: parent.bottom
+        shell: window.shell
+        onListWanted: messagesDialog.open()
+    }
+    TextDialog {
+        id: textDialog
+    }
+    KeysDialog {
+        id: keysDialog
+
+        keys: window.shell.keys
+    }
+    MessagesDialog {
+        id: messagesDialog
+
+        messages: window.shell.messages
+    }
+    CommandMenu {
+        id: goToDialog
+
+        shell: window.shell
+        onActed: command => window.act(command)
+    }
+}

@@ -1,0 +1,21 @@
+#pragma once
+#include <QObject>
+#include <QQuickItem>
+#include <QtQml/qqmlregistration.h>
+
+namespace app {
+
+/// Put into a control that has something to say: passes a sentence to the shell of the window that the
+/// control is in.
+class Speaker : public QObject {
+    Q_OBJECT
+    QML_ELEMENT
+
+public:
+    using QObject::QObject;
+    Q_INVOKABLE void say(const QString &text) const;
+    /// What the screen reader calls an item, empty for none.
+    Q_INVOKABLE [[nodiscard]] QString nameOf(QQuickItem *item) const;
+};
+
+} // namespace app

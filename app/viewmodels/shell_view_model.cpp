@@ -1,0 +1,217 @@
+#include "app/viewmodels/shell_view_model.h"
+#include <QVariant>
+#include <algorithm>
+#include <array>
+
+namespace app {
+namespace {
+
+constexpr std::array textScales{1.0, 1.25, 1.5, 2.0, 3.0, 4.0};
+constexpr size_t keptMessages = 50;
+constexpr qint64 progressEveryMs = 10'000;
+
+} // namespace
+
+ShellViewModel::ShellViewModel(QObject *parent) : QObject(parent) {}
+
+QVariantMap ShellViewModel::pageProperties() const {
+    QVariantMap properties = m_page.properties;
+    properties.insert(QStringLiteral("shell"), QVariant::fromValue(const_cast<ShellViewModel *>(this)));
+    return properties;
+}
+
+QString ShellViewModel::stepLine() const {
+    const std::vector<Step> &steps = m_steps.rows();
+    const auto here = std::ranges::find_if(steps, &Step::here);
+    if (here == steps.end() || here->number == 0)
+        return pageTitle();
+    const auto numbered = std::ranges::count_if(steps, [](const Step &step) { return step.number > 0; });
+    return tr("Step %1 of %2: %3").arg(here->number).arg(numbered).arg(here->title);
+}
+
+void ShellViewModel::say(const QString &text) {
+    if (text.isEmpty())
+        return;
+    m_message = text;
+    std::vector<ListRow> kept = m_messages.rows();
+    kept.insert(kept.begin(), ListRow{.key = QString::number(++m_messageCount), .title = text});
+    if (kept.size() > keptMessages)
+        kept.pop_back();
+    m_messages.setRows(std::move(kept));
+    emit messageChanged();
+    emit said(text);
+}
+
+void ShellViewModel::sayAgain() {
+    emit said(m_message.isEmpty() ? tr("No message yet.") : m_message);
+}
+
+void ShellViewModel::goTo(const QString &key) {
+    emit leaving();
+    if (!openPage(key))
+        say(tr("There is no page of the name %1.").arg(key));
+}
+
+void ShellViewModel::goToStep(int number) {
+    for (const Step &step : m_steps.rows())
+        if (step.number == number) {
+            const QString key = step.key;
+            goTo(key);
+            return;
+        }
+    say(tr("There is no step %1 here.").arg(number));
+}
+
+void ShellViewModel::lock() {
+    if (m_locked)
+        return;
+    emit leaving();
+    closeRecord();
+}
+
+void ShellViewModel::larger() {
+    const auto next = std::ranges::upper_bound(textScales, m_textScale);
+    if (next == textScales.end())
+        say(tr("Text is at its largest, %1 percent.").arg(qRound(m_textScale * 100)));
+    else
+        setTextScale(*next);
+}
+
+void ShellViewModel::smaller() {
+    const auto next = std::ranges::lower_bound(textScales, m_textScale);
+    if (next == textScales.begin())
+        say(tr("Text is at its smallest, %1 percent.").arg(qRound(m_textScale * 100)));
+    else
+        setTextScale(*(next - 1));
+}
+
+void ShellViewModel::setTextScale(double scale) {
+    if (qFuzzyCompare(scale, m_textScale) || scale < textScales.front() || scale > textScales.back())
+        return;
+    m_textScale = scale;
+    emit looksChanged();
+    say(tr("Text %1 percent.").arg(qRound(scale * 100)));
+}
+
+void ShellViewModel::setThemeMode(const QString &mode) {
+    const bool known =
+        mode == QLatin1String("light") || mode == QLatin1String("dark") || mode == QLatin1String("contrast");
+    if (!known || mode == m_themeMode)
+        return;
+    m_themeMode = mode;
+    emit looksChanged();
+}
+
+void ShellViewModel::undo() {
+    say(tr("Nothing to undo."));
+}
+
+void ShellViewModel::redo() {
+    say(tr("Nothing to redo."));
+}
+
+QString ShellViewModel::whereAmI(const QString &field) const {
+    QStringList parts;
+    for (const QString &part : {m_clientName, stepLine(), field})
+        if (!part.isEmpty())
+            parts << part;
+    return parts.join(QStringLiteral(". ")) + QLatin1Char('.');
+}
+
+void ShellViewModel::findDestinations(const QString &filter) {
+    std::vector<ListRow> found;
+    const auto add = [&](const QString &key, const QString &title, const QString &facts) {
+        const bool known = std::ranges::any_of(found, [&](const ListRow &row) { return row.key == key; });
+        if (!known && title.contains(filter.trimmed(), Qt::CaseInsensitive))
+            found.push_back({.key = key, .title = title, .facts = facts});
+    };
+    for (const Step &step : m_steps.rows())
+        add(step.key, step.title, step.state);
+    for (const Page &page : m_pages)
+        add(page.key, page.title, {});
+    m_destinations.setRows(std::move(found));
+}
+
+void ShellViewModel::beginWork(const QString &title) {
+    m_busyWith = title;
+    m_progress = 0;
+    m_sinceProgressSaid.start();
+    emit changed();
+    say(title);
+}
+
+void ShellViewModel::showProgress(double share) {
+    m_progress = share;
+    emit changed();
+    if (m_sinceProgressSaid.elapsed() < progressEveryMs)
+        return;
+    m_sinceProgressSaid.restart();
+    say(tr("%1 percent.").arg(qRound(share * 100)));
+}
+
+void ShellViewModel::endWork(const QString &sentence) {
+    m_busyWith.clear();
+    m_progress = 0;
+    emit changed();
+    say(sentence);
+}
+
+void ShellViewModel::addPage(Page page) {
+    m_pages.push_back(std::move(page));
+}
+
+void ShellViewModel::setClient(const QString &name, const QString &line) {
+    m_clientName = name;
+    m_clientLine = line;
+    emit changed();
+}
+
+void ShellViewModel::setSteps(std::vector<Step> steps) {
+    for (Step &step : steps)
+        step.here = step.key == m_page.key;
+    m_steps.setRows(std::move(steps));
+    emit changed();
+}
+
+bool ShellViewModel::openPage(const QString &key) {
+    const auto found = std::ranges::find(m_pages, key, &Page::key);
+    if (found == m_pages.end())
+        return false;
+    show(*found);
+    return true;
+}
+
+void ShellViewModel::closeRecord() {
+    setLocked(true);
+}
+
+void ShellViewModel::show(Page page) {
+    m_page = std::move(page);
+    markHere();
+    emit changed();
+    emit pageOpened();
+}
+
+void ShellViewModel::setLocked(bool locked) {
+    if (locked == m_locked)
+        return;
+    m_locked = locked;
+    if (locked) {
+        // Nothing of the client stays behind a lock, not even what was said.
+        m_page = {};
+        m_message.clear();
+        m_messages.setRows({});
+        m_destinations.setRows({});
+        emit messageChanged();
+    }
+    emit changed();
+}
+
+void ShellViewModel::markHere() {
+    std::vector<Step> steps = m_steps.rows();
+    for (Step &step : steps)
+        step.here = step.key == m_page.key;
+    m_steps.setRows(std::move(steps));
+}
+
+} // namespace app

@@ -1,0 +1,153 @@
+#pragma once
+#include "app/viewmodels/key_model.h"
+#include "app/viewmodels/row_model.h"
+#include "app/viewmodels/step_model.h"
+#include <QElapsedTimer>
+#include <QObject>
+#include <QStringList>
+#include <QUrl>
+#include <QVariantMap>
+#include <QtQml/qqmlregistration.h>
+
+namespace app {
+
+/// A page that the window can show. `file` is its QML file, whose required properties are filled from
+/// `properties` (the shell itself is always among them, as "shell").
+struct Page {
+    QString key;
+    QString title;
+    QUrl file;
+    QVariantMap properties;
+    QString help; // for F1: what is done here, and its keys
+};
+
+/// What the window shows around the pages: the steps, the one message line, keys, text size, theme, lock.
+///
+/// Derive from it and override the virtual functions; it works as it stands for pages given to addPage().
+class ShellViewModel : public QObject {
+    Q_OBJECT
+    QML_ELEMENT
+    QML_UNCREATABLE("owned by main.cpp")
+    Q_PROPERTY(QString page READ page NOTIFY changed)
+    Q_PROPERTY(QString pageTitle READ pageTitle NOTIFY changed)
+    Q_PROPERTY(QUrl pageFile READ pageFile NOTIFY changed)
+    Q_PROPERTY(QVariantMap pageProperties READ pageProperties NOTIFY changed)
+    Q_PROPERTY(QString helpText READ helpText NOTIFY changed)
+    Q_PROPERTY(QString clientName READ clientName NOTIFY changed)
+    Q_PROPERTY(QString clientLine READ clientLine NOTIFY changed)
+    Q_PROPERTY(QString stepLine READ stepLine NOTIFY changed)
+    Q_PROPERTY(bool hasSteps READ hasSteps NOTIFY changed)
+    Q_PROPERTY(bool locked READ isLocked NOTIFY changed)
+    Q_PROPERTY(QString busyWith READ busyWith NOTIFY changed)
+    Q_PROPERTY(double progress READ progress NOTIFY changed)
+    Q_PROPERTY(double textScale READ textScale WRITE setTextScale NOTIFY looksChanged)
+    Q_PROPERTY(QString themeMode READ themeMode WRITE setThemeMode NOTIFY looksChanged)
+    Q_PROPERTY(QString message READ message NOTIFY messageChanged)
+    Q_PROPERTY(app::StepModel *steps READ steps CONSTANT)
+    Q_PROPERTY(app::KeyModel *keys READ keys CONSTANT)
+    Q_PROPERTY(app::RowModel *destinations READ destinations CONSTANT)
+    Q_PROPERTY(app::RowModel *messages READ messages CONSTANT)
+
+public:
+    explicit ShellViewModel(QObject *parent = nullptr);
+
+    [[nodiscard]] QString page() const { return m_page.key; }
+    [[nodiscard]] QString pageTitle() const { return m_page.title; }
+    [[nodiscard]] QUrl pageFile() const { return m_page.file; }
+    [[nodiscard]] QVariantMap pageProperties() const;
+    [[nodiscard]] virtual QString helpText() const { return m_page.help; }
+    [[nodiscard]] QString clientName() const { return m_clientName; }
+    [[nodiscard]] QString clientLine() const { return m_clientLine; }
+    /// The step in hand, for the one button of a narrow window: "Step 4 of 9: Kitchen", else the page's
+    /// title.
+    [[nodiscard]] QString stepLine() const;
+    [[nodiscard]] bool hasSteps() const { return !m_steps.rows().empty(); }
+    [[nodiscard]] bool isLocked() const { return m_locked; }
+    [[nodiscard]] QString busyWith() const { return m_busyWith; }
+    [[nodiscard]] double progress() const { return m_progress; }
+    /// 1 to 4; other values are refused.
+    [[nodiscard]] double textScale() const { return m_textScale; }
+    /// "light", "dark" or "contrast"; other words are refused.
+    [[nodiscard]] QString themeMode() const { return m_themeMode; }
+    [[nodiscard]] QString message() const { return m_message; }
+    [[nodiscard]] StepModel *steps() { return &m_steps; }
+    [[nodiscard]] KeyModel *keys() { return &m_keys; }
+    [[nodiscard]] RowModel *destinations() { return &m_destinations; }
+    [[nodiscard]] RowModel *messages() { return &m_messages; }
+
+    /// Shows and speaks a sentence and keeps it in the list of messages. The same sentence again is spoken
+    /// again.
+    Q_INVOKABLE void say(const QString &text);
+    Q_INVOKABLE void sayAgain();
+    /// Opens a page: typing in hand is kept first. A key that no page has is said, and the old page stays.
+    Q_INVOKABLE void goTo(const QString &key);
+    /// Opens the step with that number in the rail, or says that there is none.
+    Q_INVOKABLE void goToStep(int number);
+    /// Keeps typing in hand, then closes the record.
+    Q_INVOKABLE void lock();
+    Q_INVOKABLE void larger();
+    Q_INVOKABLE void smaller();
+    void setTextScale(double scale);
+    void setThemeMode(const QString &mode);
+
+    /// Undoes one action of the record and says which. The base has no record.
+    Q_INVOKABLE virtual void undo();
+    Q_INVOKABLE virtual void redo();
+    /// Client, page, field in hand, whether all is saved.
+    Q_INVOKABLE [[nodiscard]] virtual QString whereAmI(const QString &field) const;
+    /// Fills `destinations` with what has `filter` in its name; the base knows pages and steps.
+    Q_INVOKABLE virtual void findDestinations(const QString &filter);
+    /// Stops the long work in hand.
+    Q_INVOKABLE virtual void stopWork() {}
+
+    /// Long work: says `title` at once, the share done every ten seconds, and `sentence` at its end.
+    void beginWork(const QString &title);
+    void showProgress(double share);
+    void endWork(const QString &sentence);
+
+    void addPage(Page page);
+    void setClient(const QString &name, const QString &line);
+    void setSteps(std::vector<Step> steps);
+
+signals:
+    void changed();
+    void looksChanged();
+    void messageChanged();
+    /// Speak this, also if it is the same again.
+    void said(const QString &text);
+    /// Before the page goes: controls hand over what is typed.
+    void leaving();
+    /// The window loads the page afresh.
+    void pageOpened();
+
+protected:
+    /// Shows the page with that key; false if there is none. Override to make pages on demand.
+    virtual bool openPage(const QString &key);
+    /// Called by lock() after typing was kept: close the record, then setLocked(true) and show() the unlock
+    /// page.
+    virtual void closeRecord();
+    void show(Page page);
+    void setLocked(bool locked);
+    [[nodiscard]] const std::vector<Page> &pages() const { return m_pages; }
+
+private:
+    void markHere();
+
+    StepModel m_steps;
+    KeyModel m_keys;
+    RowModel m_destinations;
+    RowModel m_messages;
+    std::vector<Page> m_pages;
+    Page m_page;
+    QString m_clientName, m_clientLine;
+    QString m_message;
+    QString m_busyWith;
+    QString m_themeMode = QStringLiteral("light");
+    QElapsedTimer m_sinceProgressSaid;
+    double m_progress = 0;
+    double m_textScale = 1;
+    int m_messageCount = 0;
+    bool m_locked = false;
+};
+
+} // namespace app

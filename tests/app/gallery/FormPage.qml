@@ -1,0 +1,24 @@
+import QtQuick
+import Feltmark
+
+// A form from a model, and a list.
+PageView {
+    id: page
+
+    readonly property var gallery: page.shell
+
+    FormView {
+        model: page.gallery.form
+        onEdited: (key, value) => page.gallery.edit(key, value)
+    }
+    below: [
+        ListEntry {
+            id: things
+
+            label: qsTr("Things understood")
+            model: page.gallery.things
+            onActivated: key => page.shell.say(qsTr("Correct %1.").arg(key))
+            Keys.onDeletePressed: page.gallery.removeThing(things.currentKey)
+        }
+    ]
+}

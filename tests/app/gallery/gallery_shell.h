@@ -1,0 +1,33 @@
+#pragma once
+#include "app/viewmodels/form_model.h"
+#include "app/viewmodels/row_model.h"
+#include "app/viewmodels/shell_view_model.h"
+
+namespace gallery {
+
+/// A shell with invented pages, a form that answers, and an undo of its edits.
+class GalleryShell : public app::ShellViewModel {
+    Q_OBJECT
+    Q_PROPERTY(app::FormModel *form READ form CONSTANT)
+    Q_PROPERTY(app::RowModel *things READ things CONSTANT)
+
+public:
+    explicit GalleryShell(QObject *parent = nullptr);
+    app::FormModel *form() { return &m_form; }
+    app::RowModel *things() { return &m_things; }
+    Q_INVOKABLE void edit(const QString &key, const QString &value);
+    Q_INVOKABLE void removeThing(const QString &key);
+    Q_INVOKABLE void unlock();
+    void undo() override;
+
+protected:
+    void closeRecord() override;
+
+private:
+    void fill();
+    app::FormModel m_form;
+    app::RowModel m_things;
+    std::vector<std::vector<app::FormField>> m_before;
+};
+
+} // namespace gallery
