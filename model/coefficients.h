@@ -24,8 +24,8 @@ inline constexpr double slip = 0.10;
 inline constexpr MilliMinutes bayCost = 1000;  // each further bay of a group
 inline constexpr MilliMinutes placeCost = 400; // each further place of a sub-category
 
-/// Half up, of the double as it comes: a decimal half may fall either way in binary, so terms are multiplied and added
-/// in the order in which the formulas are written.
+/// Half up, of the double as it comes: a decimal half may fall either way in binary, so terms are multiplied
+/// and added in the order in which the formulas are written.
 [[nodiscard]] MilliMinutes toMilli(double minutes);
 [[nodiscard]] std::int64_t thousandths(double cm);
 /// What an item takes of its shelf, finger gap included, in thousandths of a centimetre.

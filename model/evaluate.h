@@ -8,7 +8,7 @@ namespace model {
 /// A rule that a placement breaks; indexes into the problem.
 struct BrokenRule {
     /// "storage", "height", "depth", "reach", "heavy", "hot", "hazard", "keep", "overruled", "marker" (of one
-    /// item), "width", "chemical" (of one place), "alike" (of two items)
+    /// item), "width", "chemical" (of one place), "alike", "apart" (of two items)
     std::string rule;
     std::vector<int> items;
     std::vector<int> places;

@@ -23,7 +23,7 @@ SearchState::SearchState(const SearchTables &tables)
       m_load(tables.places), m_chemical(tables.places), m_food(tables.places),
       m_groupBay(tables.groups * tables.bays), m_subPlace(tables.subs * tables.places),
       m_typeCount(tables.codes), m_itemsIn(tables.places), m_position(tables.items) {
-    m_total.cost = -bayCost * tables.groups - placeCost * tables.subs;
+    m_total.cost = -tables.bayCost * tables.groups - tables.placeCost * tables.subs;
     m_typeCount[0] = tables.items;
 }
 
@@ -50,9 +50,9 @@ SearchCost SearchState::standingAlone(int i, int p) const {
     const int selfInBay = here != nowhere && t.bayOf[here] == t.bayOf[p] ? 1 : 0;
     SearchCost sum{t.itemPlace[i * t.places + p] + changeCost(i, p, m_placement.code[i]), 0};
     if (m_groupBay[t.groupOf[i] * t.bays + t.bayOf[p]] == selfInBay)
-        sum.cost += bayCost;
+        sum.cost += t.bayCost;
     if (m_subPlace[t.subOf[i] * t.places + p] == self)
-        sum.cost += placeCost;
+        sum.cost += t.placeCost;
     const std::int64_t load = m_load[p] - self * t.width[i];
     sum.penalty +=
         overflowPenalty * (overflow(load + t.width[i], t.runWidth[p]) - overflow(load, t.runWidth[p]));

@@ -29,7 +29,8 @@ bool mustStandApart(const Problem &problem, int i, int j) {
 
 SearchTables::SearchTables(const Problem &problem)
     : items(static_cast<int>(problem.items.size())), places(static_cast<int>(problem.places.size())),
-      codes(static_cast<int>(problem.markers.size()) + 1) {
+      codes(static_cast<int>(problem.markers.size()) + 1), bayCost(model::bayCost),
+      placeCost(model::placeCost) {
     numberPlaces(problem);
     numberItems(problem);
     findLookAlikes(problem);
@@ -105,11 +106,10 @@ void SearchTables::numberCodes(const Problem &problem) {
     }
 }
 
-SearchTables SearchTables::withMarksForeseen() const {
-    constexpr std::int64_t left = 10;
+SearchTables SearchTables::withPairCosts(std::int64_t times, std::int64_t over) const {
     SearchTables tables = *this;
     for (LookAlike &other : tables.m_lookAlikes)
-        other.cost /= left;
+        other.cost = other.cost * times / over;
     return tables;
 }
 

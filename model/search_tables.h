@@ -19,6 +19,8 @@ struct SearchTables {
     explicit SearchTables(const Problem &problem);
 
     int items = 0, places = 0, codes = 0, groups = 0, subs = 0, bays = 0;
+    std::int64_t bayCost = 0;                                  // each further bay of a group
+    std::int64_t placeCost = 0;                                // each further place of a sub-category
     std::vector<std::int64_t> itemPlace;                       // [item * places + place]
     std::vector<char> allowed;                                 // [item * places + place]
     std::vector<std::vector<int>> allowedPlaces, allowedCodes; // per item; a code only where it could help
@@ -37,8 +39,8 @@ struct SearchTables {
     [[nodiscard]] std::span<const LookAlike> lookAlikes(int i) const {
         return {m_lookAlikes.data() + m_first[i], m_lookAlikes.data() + m_first[i + 1]};
     }
-    /// The same tables with a tenth of the pair costs: what good codes will leave of them.
-    [[nodiscard]] SearchTables withMarksForeseen() const;
+    /// The same tables with the costs of all pairs times `times` / `over`.
+    [[nodiscard]] SearchTables withPairCosts(std::int64_t times, std::int64_t over) const;
 
 private:
     void numberPlaces(const Problem &problem);

@@ -235,6 +235,9 @@ std::vector<ProblemShortage> nearestArrangement(const Problem &problem) {
         } else if (broken.rule == "chemical") {
             found.push_back({"chemical", std::nullopt, std::nullopt, broken.items, broken.places,
                              mixedSentence(problem, broken.places.front())});
+        } else if (broken.rule == "apart") {
+            found.push_back({"apart", std::nullopt, std::nullopt, broken.items, broken.places,
+                             nearSentence(problem, broken.items)});
         }
     }
     return found;

@@ -212,6 +212,13 @@ std::string mixedSentence(const Problem &problem, int place) {
            problem.places[place].name + ". Another place for the chemicals would do.";
 }
 
+std::string nearSentence(const Problem &problem, const std::vector<int> &items) {
+    return "No arrangement was found. In the nearest one, " + itemNames(problem, items) +
+           " would stand near each other, feel alike, and a mix-up would do harm. Another pack for one of "
+           "them, "
+           "or another place, would do.";
+}
+
 std::int64_t widthNeeded(const Problem &problem, const std::vector<int> &items) {
     std::int64_t sum = 0;
     for (const int i : items)

@@ -29,6 +29,7 @@ namespace model {
 /// The nearest thing to a plan that was found: what is overfull there.
 [[nodiscard]] std::string overfullSentence(const Problem &problem, const std::vector<int> &items, int place);
 [[nodiscard]] std::string mixedSentence(const Problem &problem, int place);
+[[nodiscard]] std::string nearSentence(const Problem &problem, const std::vector<int> &items);
 
 [[nodiscard]] std::int64_t widthNeeded(const Problem &problem, const std::vector<int> &items); // thousandths
 [[nodiscard]] std::int64_t widthThere(const Problem &problem, const std::vector<int> &places); // thousandths

@@ -38,19 +38,24 @@ public:
     [[nodiscard]] SearchRun run(std::uint64_t seed) const {
         SearchRandom random(seed);
         SearchState state(m_tables);
-        const std::optional<Found> places = placesOnly(random, state);
-        Annealer annealer(state, random, m_all,
-                          [this](std::int64_t moves) { return m_progress.tick(moves); });
+        construct(state);
         std::optional<Found> best;
-        if (places) {
-            best = annealer.run({Stage::Changes::Codes, share(20), 1500, 10});
-            if (best)
-                state.load(best->placement);
-            const std::optional<Found> both = annealer.run({Stage::Changes::Both, share(40), 200, 10});
-            if (both && (!best || both->cost < best->cost))
-                best = both;
+        const auto keep = [&best](const std::optional<Found> &found) {
+            if (found && (!best || found->cost < best->cost))
+                best = found;
+        };
+        if (state.legal())
+            best = Found{state.placement(), state.total().cost};
+        const auto tick = [this](std::int64_t moves) { return m_progress.tick(moves); };
+        Annealer annealer(state, random, m_all, tick);
+        if (const std::optional<Placement> places = placesOnly(random, state.placement())) {
+            state.load(*places);
+            const std::optional<Found> coded = annealer.run({Stage::Changes::Codes, share(20), 1500, 10});
+            state.load(coded ? coded->placement : *places);
+            keep(coded);
+            keep(annealer.run({Stage::Changes::Both, share(40), 200, 10}));
         } else {
-            best = annealer.run({Stage::Changes::Both, share(60), 800, 10});
+            keep(annealer.run({Stage::Changes::Both, share(60), 800, 10}));
         }
         return {best, annealer.stopped()};
     }
@@ -58,15 +63,13 @@ public:
 private:
     [[nodiscard]] std::int64_t share(int percent) const { return m_options.moves * percent / 100; }
 
-    /// Leaves `state` at the best placement without codes, or at the constructed one if none was legal.
-    std::optional<Found> placesOnly(SearchRandom &random, SearchState &state) const {
+    /// The best legal placement without codes.
+    [[nodiscard]] std::optional<Placement> placesOnly(SearchRandom &random, const Placement &start) const {
         SearchState bare(m_foreseen);
-        construct(bare);
-        const Placement start = bare.placement();
+        bare.load(start);
         Annealer annealer(bare, random, m_all, [this](std::int64_t moves) { return m_progress.tick(moves); });
         const std::optional<Found> found = annealer.run({Stage::Changes::Places, share(40), 800, 20});
-        state.load(found ? found->placement : start);
-        return found;
+        return found ? std::optional(found->placement) : std::nullopt;
     }
 
     const SearchTables &m_tables, &m_foreseen;
@@ -120,7 +123,7 @@ Solution solve(const Problem &problem, const SolveOptions &options) {
     const SearchTables tables(problem);
     if (!everythingHasAPlace(tables))
         return {};
-    const SearchTables foreseen = tables.withMarksForeseen();
+    const SearchTables foreseen = tables.withPairCosts(1, 10); // what good codes will leave of them
     SearchProgress progress(options, options.moves * std::max(options.seeds, 1));
     const StagedSearch search(tables, foreseen, options, progress);
     return finished(problem, tables,
