@@ -11,7 +11,7 @@
 
 namespace model {
 
-/// Cost of the key derivation (Argon2id). `records` of tests use the cheapest allowed.
+/// Cost of the key derivation (Argon2id). Tests use the cheapest allowed.
 struct KeyCost {
     unsigned passes = 3;
     unsigned kibibytes = 256 * 1024;
@@ -25,14 +25,16 @@ struct ClientSummary {
     std::string code;
     bool archived = false;
     std::optional<Date> lastVisit;
-    std::optional<Date> nextReview;
+    std::optional<Date> nextReview; // earliest review of a goal that has no rating from that day on
+    std::string search;             // name and code, case and accents aside: compare with searchForm()
 };
 
 /// Who did what, for the stamp of each record and for the audit.
 struct Action {
-    std::string author;  // the therapist's name or initials
-    Id visit;            // the visit it belongs to, may be empty
-    std::string what;    // "client.changed", "plan.made", "paper.exported": a code, never a client's data
+    std::string author; // the therapist's name or initials
+    Id visit;           // the visit it belongs to, may be empty
+    std::string what;   // "client.changed", "plan.made", "paper.exported": a code, never a client's data
+    std::string form{}; // the form whose draft this saves, and which is deleted with it; may be empty
 };
 
 struct AuditRow {
@@ -46,20 +48,31 @@ struct Draft {
     std::string text;
 };
 
-/// The encrypted records of one practice: a folder with records.db and records.key. Move-only; one instance at a time.
-/// Every function commits one transaction, with its audit row, before it returns.
+struct StoreOptions; // model/store_options.h, for tests
+
+/// The encrypted records of one practice: a folder with records.db and records.key. Move-only; one instance
+/// at a time. Every function that changes records commits one transaction, with its audit row, before it
+/// returns. A draft has no row of its own. Used from one thread at a time, which may be another one than that
+/// which opened it.
 class Store {
 public:
     struct Made;
-    /// Makes a new store in `folder` (made if missing, must hold no store). Fails with WeakSecret, ReadOnly, Full,
-    /// NotEncrypted, Refused (a store is there already).
+    /// Makes a new store in `folder` (made if missing, must hold no store). Fails with WeakSecret, ReadOnly,
+    /// Full, NotEncrypted, Refused (a store is there already).
     [[nodiscard]] static Result<Made> create(const std::filesystem::path &folder, std::string_view passphrase,
                                              const std::string &author, KeyCost cost);
     /// Opens with the passphrase or the recovery code. Fails with Missing, WrongSecret, DamagedKeyFile,
     /// DamagedDatabase, NewerVersion, Busy, NotEncrypted, ReadOnly.
     [[nodiscard]] static Result<Store> open(const std::filesystem::path &folder, std::string_view secret,
                                             const std::string &author, KeyCost wanted);
+    [[nodiscard]] static Result<Store> open(const std::filesystem::path &folder, std::string_view secret,
+                                            const std::string &author, KeyCost wanted,
+                                            const StoreOptions &options);
     [[nodiscard]] static bool existsIn(const std::filesystem::path &folder);
+    /// Puts records.key.bak in the place of a damaged or missing records.key, which is kept as
+    /// records.key.damaged. Fails with Missing, DamagedKeyFile when the copy is no better, Refused when
+    /// records.key is sound, Busy.
+    [[nodiscard]] static Result<void> restoreKeyFile(const std::filesystem::path &folder);
 
     Store(Store &&) noexcept;
     Store &operator=(Store &&) noexcept;
@@ -67,7 +80,8 @@ public:
 
     [[nodiscard]] Result<std::vector<ClientSummary>> caseload() const;
     [[nodiscard]] Result<Case> load(const Id &client) const;
-    /// Writes what differs, in one transaction, with the stamp and an audit row.
+    /// Writes what differs, in one transaction, with the stamp and an audit row. A client that was here
+    /// before must have been loaded by this store. Fails with Changed when a record is not as it was then.
     [[nodiscard]] Result<void> save(const Case &before, const Case &after, const Action &action);
     /// An audit row alone: viewed, exported, locked.
     [[nodiscard]] Result<void> note(const Action &action, const Id &object, const std::string &detail);
@@ -75,7 +89,15 @@ public:
     [[nodiscard]] Result<void> saveDraft(const Draft &draft); // empty text deletes it
     [[nodiscard]] Result<std::vector<Draft>> drafts() const;
 
+    /// The recovery code stays good, and the old passphrase opens nothing but older backups.
     [[nodiscard]] Result<void> changePassphrase(std::string_view newPassphrase, KeyCost cost);
+    /// A new code, to be shown once; the one before opens nothing but older backups.
+    [[nodiscard]] Result<std::string> renewRecoveryCode(KeyCost cost);
+    /// What looked wrong on opening, in sentences; empty as a rule. An older copy of the records or of the
+    /// key file was put back, or the end of the audit trail is missing. They come again until they are
+    /// accepted.
+    [[nodiscard]] std::vector<std::string> notices() const;
+    [[nodiscard]] Result<void> acceptNotices(const Action &action);
     [[nodiscard]] Result<std::vector<AuditRow>> audit() const;
     /// Recomputes the keyed chain. Fails with DamagedDatabase and names the first row that does not fit.
     [[nodiscard]] Result<std::int64_t> verifyAudit() const;
@@ -86,6 +108,7 @@ public:
     [[nodiscard]] Result<std::optional<std::string>> setting(const std::string &key) const;
 
 private:
+    friend struct StoreOpening;
     struct Inner;
     explicit Store(std::unique_ptr<Inner> inner);
     std::unique_ptr<Inner> m_inner;
@@ -98,6 +121,8 @@ struct Store::Made {
 
 /// Fails with WeakSecret and says why: shorter than 15 characters, longer than 1024 bytes, a common phrase.
 [[nodiscard]] Result<void> checkPassphrase(std::string_view passphrase);
+/// Text for searching: compatibility forms, accents and case aside.
+[[nodiscard]] std::string searchForm(std::string_view text);
 /// True if `typed` is group `number` (1..8) of the code, spaces and case aside.
 [[nodiscard]] bool recoveryGroupMatches(const std::string &code, int number, std::string_view typed);
 
