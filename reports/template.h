@@ -15,13 +15,26 @@ struct Fields {
     std::map<std::string, Field> named;
 };
 
-/// Fills a template of templates/ (Markdown with Mustache fields) and reads it as a document.
+/// Fills a template of templates/ (Markdown with Mustache fields) and reads it as a document. Its title is
+/// the first heading; language, date and author are for the caller to set.
 ///
-/// Headings, paragraphs, lists, tables and links are Markdown's own; a block quote that begins with "Caution:" is a
-/// caution; a fenced block of kind "figure" is the place of `figures[its text]`. Values are escaped, so a client's words are
-/// never read as Markdown.
-/// Fails with Missing for a template or field that is not there.
+/// How a template is written:
+///   {{field}}                       text; {{#field}} ... {{/field}} a list or a switch, {{^field}} ...
+///   {{/field}} if empty # Heading, paragraphs, **strong**, [words](address), - item, 1. item, | tables | are
+///   Markdown's own Table: words                    a paragraph just before a table is its caption > Caution:
+///   words                a caution
+///   ```figure                       the place of figures["kitchen"]
+///   kitchen
+///   ```
+/// Values are escaped, so a client's words are never read as Markdown; {{{field}}} and {{&field}}, which
+/// would not be, are refused, as are lists in lists, pictures, raw HTML and italics (hard to read in large
+/// print). Fails with Missing for a template, field or figure that is not there, NotUnderstood for a template
+/// that is not well formed.
 [[nodiscard]] model::Result<Document> fillTemplate(const std::string &name, const Fields &fields,
                                                    const std::map<std::string, Figure> &figures);
+/// The same for a template given as text; `name` is for messages.
+[[nodiscard]] model::Result<Document> fillText(const std::string &text, const std::string &name,
+                                               const Fields &fields,
+                                               const std::map<std::string, Figure> &figures);
 
 } // namespace reports
