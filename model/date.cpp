@@ -10,12 +10,12 @@ namespace {
 
 using namespace std::chrono;
 
-constexpr std::array<const char *, 12> monthNames{"January", "February", "March",     "April",   "May",      "June",
-                                                  "July",    "August",   "September", "October", "November", "December"};
+constexpr std::array<const char *, 12> monthNames{"January",   "February", "March",    "April",
+                                                  "May",       "June",     "July",     "August",
+                                                  "September", "October",  "November", "December"};
 
 /// Runs of digits and runs of letters, everything else parts them.
-std::vector<std::string> parts(const std::string &text)
-{
+std::vector<std::string> parts(const std::string &text) {
     std::vector<std::string> found;
     bool inside = false;
     bool digits = false;
@@ -33,16 +33,14 @@ std::vector<std::string> parts(const std::string &text)
     return found;
 }
 
-int number(const std::string &text)
-{
+int number(const std::string &text) {
     int value = -1;
     const auto [end, error] = std::from_chars(text.data(), text.data() + text.size(), value);
     return error == std::errc{} && end == text.data() + text.size() ? value : -1;
 }
 
 /// 1..12 for a month's name or its first three letters or more, else 0.
-int monthFromName(const std::string &word)
-{
+int monthFromName(const std::string &word) {
     for (std::size_t m = 0; m < monthNames.size() && word.size() >= 3; ++m) {
         std::string name = monthNames[m];
         name[0] = static_cast<char>(std::tolower(static_cast<unsigned char>(name[0])));
@@ -52,33 +50,30 @@ int monthFromName(const std::string &word)
     return 0;
 }
 
-Result<Date> checked(int y, int m, int d, const std::string &text)
-{
+Result<Date> checked(int y, int m, int d, const std::string &text) {
     const Date date{year{y}, month{static_cast<unsigned>(m)}, day{static_cast<unsigned>(d)}};
     if (m < 1 || d < 1 || !date.ok())
-        return fail(ErrorCode::OutOfRange, "There is no such day: " + text + ". For example 25 November 2026.");
+        return fail(ErrorCode::OutOfRange,
+                    "There is no such day: " + text + ". For example 25 November 2026.");
     return date;
 }
 
 } // namespace
 
-std::string isoDate(Date date)
-{
+std::string isoDate(Date date) {
     std::array<char, 24> out{};
     std::snprintf(out.data(), out.size(), "%04d-%02u-%02u", static_cast<int>(date.year()),
                   static_cast<unsigned>(date.month()), static_cast<unsigned>(date.day()));
     return out.data();
 }
 
-std::string dateInWords(Date date)
-{
+std::string dateInWords(Date date) {
     return std::to_string(static_cast<unsigned>(date.day())) + " " +
            monthNames.at(static_cast<unsigned>(date.month()) - 1) + " " +
            std::to_string(static_cast<int>(date.year()));
 }
 
-std::string isoTime(Time time)
-{
+std::string isoTime(Time time) {
     const auto midnight = floor<days>(time);
     const hh_mm_ss clock{time - midnight};
     std::array<char, 48> out{};
@@ -87,8 +82,7 @@ std::string isoTime(Time time)
     return isoDate(Date{midnight}) + out.data();
 }
 
-Result<Date> parseDate(const std::string &text)
-{
+Result<Date> parseDate(const std::string &text) {
     const auto found = parts(text);
     if (found.size() == 3) {
         const int a = number(found[0]);
@@ -106,8 +100,7 @@ Result<Date> parseDate(const std::string &text)
                 "Not a date: " + text + ". Write day, month and year, for example 25 November 2026.");
 }
 
-Result<Time> parseTime(const std::string &text)
-{
+Result<Time> parseTime(const std::string &text) {
     const auto found = parts(text);
     // 2026 11 25 t 10 30 00 z
     if (found.size() == 8 && found[3] == "t" && found[7] == "z") {
@@ -121,20 +114,18 @@ Result<Time> parseTime(const std::string &text)
     return fail(ErrorCode::NotUnderstood, "Not a time: " + text + ".");
 }
 
-Date today()
-{
+Date today() {
     return Date{floor<days>(system_clock::now())};
 }
 
-Date addDays(Date date, int count)
-{
+Date addDays(Date date, int count) {
     return Date{sys_days{date} + days{count}};
 }
 
-int ageInYears(Date born, Date on)
-{
+int ageInYears(Date born, Date on) {
     const int age = static_cast<int>(on.year()) - static_cast<int>(born.year());
-    const bool birthdayToCome = on.month() < born.month() || (on.month() == born.month() && on.day() < born.day());
+    const bool birthdayToCome =
+        on.month() < born.month() || (on.month() == born.month() && on.day() < born.day());
     return birthdayToCome ? age - 1 : age;
 }
 

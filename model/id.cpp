@@ -3,8 +3,7 @@
 
 namespace model {
 
-Id newId()
-{
+Id newId() {
     static constexpr char digits[] = "0123456789abcdef";
     std::random_device device; // the system's generator, not a seeded sequence
     std::string text;
