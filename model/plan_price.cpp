@@ -1,0 +1,71 @@
+#include "model/evaluate.h"
+#include "model/planning.h"
+#include "model/rule_words.h"
+#include <algorithm>
+
+namespace model {
+namespace {
+
+/// Rules that no move of other things can mend, or that a move beside what stands there now would break.
+std::vector<std::string> refusedBy(const PlanProblem &built, const Placement &shown, int i, int p) {
+    std::vector<std::string> rules;
+    for (const auto &rule : placeRules(built.problem, i, p)) {
+        if (rule != "overruled" && rule != "keep") // her own earlier decisions and wishes give way
+            rules.push_back(rule);
+    }
+    Placement moved = shown;
+    moved.place[i] = p;
+    for (const auto &broken : brokenRules(built.problem, moved)) {
+        const bool concerns = std::find(broken.items.begin(), broken.items.end(), i) != broken.items.end();
+        if (concerns && (broken.rule == "chemical" || broken.rule == "apart"))
+            rules.push_back(broken.rule);
+    }
+    return rules;
+}
+
+Result<int> indexIn(const std::vector<Id> &ids, const Id &id, const char *what) {
+    const auto found = std::find(ids.begin(), ids.end(), id);
+    if (found == ids.end())
+        return fail(ErrorCode::Missing, std::string("That ") + what + " is not in this kitchen.");
+    return static_cast<int>(found - ids.begin());
+}
+
+Result<double> priceOfPinned(const Case &record, const Findings &findings, const Overrule &pin,
+                             MilliMinutes shownTotal) {
+    Case pinned = record;
+    std::erase_if(pinned.overrules, [&](const Overrule &o) { return o.thing == pin.thing; });
+    pinned.overrules.push_back(pin);
+    const auto plan = revisePlan(pinned, findings, revisionOptions(), record.plan->made.value_or(today()));
+    if (!plan)
+        return tl::unexpected(plan.error());
+    if (plan->lines.empty()) {
+        std::string sentence = "With that no plan is left.";
+        if (!plan->shortages.empty())
+            sentence += " " + plan->shortages.front().sentence;
+        return fail(ErrorCode::Refused, sentence);
+    }
+    return static_cast<double>(plan->terms.total() - shownTotal) / 1000;
+}
+
+} // namespace
+
+Result<double> priceOf(const Case &record, const Findings &findings, const Id &thing, const Id &place) {
+    if (!record.plan || record.plan->lines.empty())
+        return fail(ErrorCode::Missing, "There is no plan yet. Plan first.");
+    return planProblem(record, findings).and_then([&](const PlanProblem &built) -> Result<double> {
+        const auto shown = shownPlacement(built, *record.plan);
+        const auto i = indexIn(built.things, thing, "thing");
+        const auto p = indexIn(built.places, place, "place");
+        if (!shown || !i || !p)
+            return tl::unexpected(!shown ? shown.error() : !i ? i.error() : p.error());
+        if (shown->place[*i] == *p)
+            return 0.0;
+        if (const auto rules = refusedBy(built, *shown, *i, *p); !rules.empty())
+            return fail(ErrorCode::Refused, refusal(built, *i, *p, rules.front()));
+        const MilliMinutes total = evaluate(built.problem, *shown).total();
+        return priceOfPinned(record, findings,
+                             {.id = {}, .thing = thing, .place = place, .reason = {}, .date = {}}, total);
+    });
+}
+
+} // namespace model

@@ -1,0 +1,379 @@
+#include "model/evaluate.h"
+#include "model/planning.h"
+#include "model/usable_marks.h"
+#include "model/usual_sizes.h"
+#include <algorithm>
+#include <array>
+#include <cmath>
+#include <map>
+
+namespace model {
+namespace {
+
+constexpr double usualUses = 1;      // a week, where nobody said how often
+constexpr double usualRefills = 0.1; // a week
+constexpr double columnDepthCm = 30; // packs alike stand behind one another as deep as a hand finds
+constexpr double alikeKeepsApart =
+    0.15; // look-alike measure from which a mix-up that harms is not left to a mark
+constexpr double waterKgPerCm3 = 0.001; // of a pack that was not weighed: as if full of water
+
+ProblemStorage storageOf(Storage storage) {
+    switch (storage) {
+    case Storage::Dry:
+        return ProblemStorage::Dry;
+    case Storage::Fridge:
+        return ProblemStorage::Fridge;
+    case Storage::Freezer:
+        return ProblemStorage::Freezer;
+    }
+    return ProblemStorage::Dry;
+}
+
+char klassOf(Klass klass) {
+    switch (klass) {
+    case Klass::Food:
+        return 'F';
+    case Klass::Chemical:
+        return 'C';
+    case Klass::Neither:
+        return 'N';
+    }
+    return 'N';
+}
+
+std::string shapeWord(Shape shape) {
+    static constexpr std::array words{"jar",  "bottle", "can",   "box",  "bag", "packet", "tub",  "canister",
+                                      "tube", "mug",    "plate", "bowl", "pan", "tool",   "other"};
+    return words.at(static_cast<std::size_t>(shape));
+}
+
+std::string surfaceWord(Surface surface) {
+    static constexpr std::array words{"glass", "metal", "plastic", "card", "foil",
+                                      "paper", "cloth", "ceramic", "wood"};
+    return words.at(static_cast<std::size_t>(surface));
+}
+
+/// Packs that are stood behind one another; plates, pans and tools are counted as the pile or set that they
+/// are.
+bool standsInColumns(Shape shape) {
+    return shape != Shape::Mug && shape != Shape::Plate && shape != Shape::Bowl && shape != Shape::Pan &&
+           shape != Shape::Tool && shape != Shape::Other;
+}
+
+double runWidth(const Thing &thing) {
+    const double width = thing.width->value.value;
+    if (!standsInColumns(thing.shape) || thing.count.value_or(1) <= 1)
+        return width;
+    const double behind = std::max(1.0, std::floor(columnDepthCm / thing.depth->value.value));
+    const double columns = std::ceil(*thing.count / behind);
+    return columns * width;
+}
+
+/// Where along the wall the middle of each unit is, in metres: the walk with three layers, floor, worktop and
+/// wall; a unit of full height ends all three.
+std::map<Id, double> positions(const std::vector<Unit> &units) {
+    double floor = 0;
+    double top = 0;
+    double wall = 0;
+    std::map<Id, double> out;
+    for (const auto &unit : units) {
+        const double width = (unit.width ? unit.width->value : usualUnitWidth(unit.kind)).value / 100;
+        const bool hangs = unit.kind == UnitKind::WallCupboard || unit.kind == UnitKind::Rack;
+        const bool tall = unit.kind == UnitKind::Larder || unit.kind == UnitKind::Fridge;
+        if (tall)
+            floor = top = wall = std::max({floor, top, wall});
+        double &layer = hangs ? wall : unit.kind == UnitKind::Worktop ? top : floor;
+        out[unit.id] = layer + width / 2;
+        layer += width;
+        if (tall)
+            floor = top = wall = layer;
+    }
+    return out;
+}
+
+std::vector<Unit> inWalkOrder(const Case &record) {
+    std::vector<Unit> units = record.units;
+    std::stable_sort(units.begin(), units.end(),
+                     [](const Unit &a, const Unit &b) { return a.order < b.order; });
+    return units;
+}
+
+/// Position of each work area: the first unit that names it.
+std::map<WorkArea, double> areaPositions(const std::vector<Unit> &units,
+                                         const std::map<Id, double> &position) {
+    std::map<WorkArea, double> out;
+    for (const auto &unit : units) {
+        if (unit.area != WorkArea::None)
+            out.emplace(unit.area, position.at(unit.id));
+    }
+    return out;
+}
+
+double middle(const std::map<Id, double> &position) {
+    double sum = 0;
+    for (const auto &[id, x] : position)
+        sum += x;
+    return position.empty() ? 0 : sum / static_cast<double>(position.size());
+}
+
+ProblemClient clientOf(const Case &record, const Findings &findings) {
+    return {.knuckleCm = findings.knuckle.value.value,
+            .shoulderCm = findings.shoulder.value.value,
+            .reachLowCm = findings.reachLow.value.value,
+            .reachHighCm = findings.reachHigh.value.value,
+            .children = findings.children,
+            .childReachCm = findings.childReach.value,
+            .usableVision = findings.usableVision,
+            .avoidsAllergen = !record.diet.avoids.empty(),
+            .heavyKg = findings.heavyLimit.value};
+}
+
+Result<void> addPlaces(const Case &record, const Findings &findings, const std::map<Id, double> &position,
+                       PlanProblem &out) {
+    std::map<Id, int> bays;
+    for (const auto &place : record.places) {
+        const auto unit = std::find_if(record.units.begin(), record.units.end(),
+                                       [&](const Unit &u) { return u.id == place.unit; });
+        if (unit == record.units.end())
+            return fail(ErrorCode::Missing,
+                        "The place " + place.name + " belongs to no unit. Enter its unit again.");
+        const auto count = std::count_if(record.places.begin(), record.places.end(),
+                                         [&](const Place &p) { return p.unit == place.unit; });
+        const UsualSize size = sizeOf(place, *unit, static_cast<int>(count));
+        const bool high = size.height >= findings.childReach;
+        out.problem.places.push_back(
+            {.name = placeWords(record, place.id),
+             .heightCm = size.height.value,
+             .widthCm = size.width.value,
+             .depthCm = size.depth.value,
+             .clearCm = size.clear.value,
+             .storage = storageOf(place.storage),
+             .secure = high || unit->lockable == Answer::Yes,
+             .lit = place.light == Light::Bright || place.light == Light::Fair,
+             .counter = place.counter,
+             .bay = bays.emplace(place.unit, static_cast<int>(bays.size())).first->second,
+             .x = position.at(place.unit)});
+        out.places.push_back(place.id);
+    }
+    if (out.places.empty())
+        return fail(ErrorCode::Missing,
+                    "There is no place yet. Enter one unit with a shelf or a drawer first.");
+    return {};
+}
+
+Result<void> checkSizes(const Thing &thing) {
+    for (const auto &[length, name] : {std::pair{&thing.width, "width"}, std::pair{&thing.depth, "depth"},
+                                       std::pair{&thing.height, "height"}}) {
+        if (!*length)
+            return fail(ErrorCode::Missing, "No " + std::string(name) + " for " + thing.name +
+                                                ". Enter its shape and size, then plan again.");
+        if (!((*length)->value.value > 0))
+            return fail(ErrorCode::OutOfRange, "The " + std::string(name) + " of " + thing.name +
+                                                   " is 0. Enter what you measured, or leave it out.");
+    }
+    return {};
+}
+
+double weightOf(const Thing &thing) {
+    if (thing.weight && thing.weight->value > 0)
+        return thing.weight->value;
+    const double volume = thing.width->value.value * thing.depth->value.value * thing.height->value.value;
+    return std::max(0.01, volume * waterKgPerCm3);
+}
+
+ProblemItem itemOf(const Thing &thing, const Case &record) {
+    return {.name = thing.name,
+            .group = thing.group.empty() ? "other" : thing.group,
+            .sub = thing.sub.empty() ? "other" : thing.sub,
+            .shape = shapeWord(thing.shape),
+            .surface = surfaceWord(thing.surface),
+            .widthCm = thing.width->value.value,
+            .depthCm = thing.depth->value.value,
+            .heightCm = thing.height->value.value,
+            .weightKg = weightOf(thing),
+            .usesPerWeek = thing.usesPerWeek.value_or(usualUses),
+            .refillsPerWeek = thing.refillsPerWeek.value_or(usualRefills),
+            .sound = thing.sound,
+            .storage = storageOf(thing.storage),
+            .klass = klassOf(thing.klass),
+            .allergen = hasAvoidedAllergen(thing, record.diet),
+            .glass = thing.glass,
+            .hazard = thing.hazard || thing.medicine,
+            .hotUse = thing.hotUse,
+            .spoils = thing.spoilsMeal,
+            .keep = thing.medicine ? 3 : thing.keep,
+            .forbidden = {},
+            .runCm = runWidth(thing)};
+}
+
+/// Daily things out of the high and low places, for a client who is dizzy looking up or bending.
+void forbidHighAndLow(const Case &record, const Problem &problem, ProblemItem &item) {
+    constexpr double daily = 5; // uses a week
+    constexpr double bendCm = 35;
+    if (!record.safety.cautious(SafetyQuestion::DizzyLookingUpOrBending) || item.usesPerWeek < daily)
+        return;
+    const ProblemClient &client = problem.client;
+    for (int p = 0; p < static_cast<int>(problem.places.size()); ++p) {
+        const double height = problem.places[p].heightCm;
+        if (height > client.shoulderCm || height < client.knuckleCm - bendCm)
+            item.forbidden.push_back(p);
+    }
+}
+
+/// Her decisions stand above what the program would avoid. Of several places for one thing the last counts; a
+/// place that is gone counts no more.
+void applyOverrules(const Case &record, const Thing &thing, const PlanProblem &out, ProblemItem &item) {
+    std::optional<int> pinned;
+    std::vector<int> forbidden;
+    for (const auto &overrule : record.overrules) {
+        const auto found = std::find(out.places.begin(), out.places.end(), overrule.place);
+        if (overrule.thing != thing.id || found == out.places.end())
+            continue;
+        const int place = static_cast<int>(found - out.places.begin());
+        if (overrule.forbid)
+            forbidden.push_back(place);
+        else
+            pinned = place;
+    }
+    if (pinned) {
+        item.forbidden.clear();
+        item.keep = std::min(item.keep, 2);
+        for (int p = 0; p < static_cast<int>(out.places.size()); ++p) {
+            if (p != *pinned)
+                item.forbidden.push_back(p);
+        }
+    } else {
+        item.forbidden.insert(item.forbidden.end(), forbidden.begin(), forbidden.end());
+    }
+}
+
+/// Nothing more is put beside medicines: their place is agreed and their own.
+void leaveMedicinesAlone(const Case &record, PlanProblem &out) {
+    for (std::size_t m = 0; m < record.things.size(); ++m) {
+        const int place = out.problem.items[m].current;
+        if (!record.things[m].medicine || place < 0)
+            continue;
+        for (std::size_t i = 0; i < record.things.size(); ++i) {
+            ProblemItem &item = out.problem.items[i];
+            if (!record.things[i].medicine && item.current != place)
+                item.forbidden.push_back(place);
+        }
+    }
+}
+
+Result<void> addItems(const Case &record, const std::map<Id, double> &position, PlanProblem &out) {
+    const auto areas = areaPositions(inWalkOrder(record), position);
+    for (const auto &thing : record.things) {
+        if (const auto sized = checkSizes(thing); !sized)
+            return tl::unexpected(sized.error());
+        ProblemItem item = itemOf(thing, record);
+        const auto area = areas.find(thing.area);
+        item.areaX = area != areas.end() ? area->second : middle(position);
+        if (thing.place) {
+            const auto found = std::find(out.places.begin(), out.places.end(), *thing.place);
+            item.current = found == out.places.end() ? -1 : static_cast<int>(found - out.places.begin());
+        }
+        if (item.keep < 3)
+            forbidHighAndLow(record, out.problem, item);
+        applyOverrules(record, thing, out, item);
+        out.problem.items.push_back(std::move(item));
+        out.things.push_back(thing.id);
+    }
+    leaveMedicinesAlone(record, out);
+    if (out.things.empty())
+        return fail(ErrorCode::Missing, "There is no thing yet. Enter what stands on the first shelf.");
+    return {};
+}
+
+ProblemMarker markerFor(const Marker &marker, const Case &record) {
+    const bool known = std::any_of(record.things.begin(), record.things.end(),
+                                   [&](const Thing &thing) { return thing.markInUse == marker.key; });
+    const bool reads = marker.medium == MarkMedium::Braille || marker.medium == MarkMedium::LargePrint;
+    ProblemMarker out{.name = marker.name,
+                      .surfaces = {},
+                      .survivesFreezer = marker.survivesFreezer,
+                      .survivesWet = marker.survivesWet,
+                      .ownText = marker.medium != MarkMedium::Touch,
+                      .fixMinutes = marker.fixMinutes,
+                      .readSeconds = marker.readSeconds,
+                      .learnMinutes = known || reads ? 0 : marker.learnMinutes,
+                      .cost = marker.cost};
+    for (const auto surface : marker.surfaces)
+        out.surfaces.push_back(surfaceWord(surface));
+    return out;
+}
+
+void addMarkers(const Case &record, const Findings &findings, PlanProblem &out) {
+    const auto usable = usableMarks(record, findings);
+    out.meanings = reservedMarks(record, usable, findings.touchSensitivity);
+    std::vector<Marker> codes;
+    for (const auto &marker : usable) {
+        const bool reserved = std::any_of(out.meanings.begin(), out.meanings.end(),
+                                          [&](const auto &meaning) { return meaning.marker == marker.key; });
+        if (!reserved)
+            codes.push_back(marker);
+    }
+    for (const auto &marker : codes) {
+        out.markers.push_back(marker.key);
+        out.problem.markers.push_back(markerFor(marker, record));
+        out.problem.miss.push_back(missed(marker, findings.touchSensitivity));
+        std::vector<double> row;
+        for (const auto &other : codes)
+            row.push_back(confusion(marker, other, findings.touchSensitivity));
+        out.problem.confusion.push_back(std::move(row));
+    }
+}
+
+/// Look-alikes whose mix-up does harm stand apart: a chemical and food, food with and without the avoided
+/// allergen; with reduced feeling any hazard or medicine, since a touch mark alone never tells it.
+bool mixUpHarms(const ProblemItem &a, const ProblemItem &b, bool feelsLess) {
+    const bool chemicalAndFood = (a.klass == 'C' && b.klass == 'F') || (a.klass == 'F' && b.klass == 'C');
+    const bool allergen = a.klass == 'F' && b.klass == 'F' && a.allergen != b.allergen;
+    return chemicalAndFood || allergen || (feelsLess && a.hazard != b.hazard);
+}
+
+void addApart(const Case &record, Problem &problem) {
+    const bool feelsLess = record.safety.cautious(SafetyQuestion::ReducedProtectiveFeeling);
+    const int count = static_cast<int>(problem.items.size());
+    for (int i = 0; i < count; ++i) {
+        for (int j = i + 1; j < count; ++j) {
+            if (mixUpHarms(problem.items[i], problem.items[j], feelsLess) &&
+                alike(problem.items[i], problem.items[j]) >= alikeKeepsApart)
+                problem.apart.emplace_back(i, j);
+        }
+    }
+}
+
+} // namespace
+
+bool hasAvoidedAllergen(const Thing &thing, const Diet &diet) {
+    return std::any_of(thing.allergens.begin(), thing.allergens.end(), [&](const AllergenFact &fact) {
+        const bool avoided =
+            std::find(diet.avoids.begin(), diet.avoids.end(), fact.allergen) != diet.avoids.end();
+        return avoided && fact.state != AllergenState::ReadNoneListed;
+    });
+}
+
+std::vector<std::string> meaningsOf(const Thing &thing, const Diet &diet) {
+    std::vector<std::string> out;
+    if (thing.hazard || thing.medicine)
+        out.emplace_back("hazard");
+    if (hasAvoidedAllergen(thing, diet))
+        out.emplace_back("allergen");
+    return out;
+}
+
+Result<PlanProblem> planProblem(const Case &record, const Findings &findings) {
+    PlanProblem out;
+    const auto position = positions(inWalkOrder(record));
+    out.problem.client = clientOf(record, findings);
+    return addPlaces(record, findings, position, out)
+        .and_then([&] { return addItems(record, position, out); })
+        .map([&] {
+            addMarkers(record, findings, out);
+            addApart(record, out.problem);
+            return out;
+        });
+}
+
+} // namespace model

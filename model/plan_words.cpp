@@ -1,0 +1,258 @@
+#include "model/planning.h"
+#include "model/rule_words.h"
+#include <algorithm>
+#include <array>
+#include <cmath>
+#include <map>
+
+namespace model {
+namespace {
+
+constexpr MilliMinutes aboutEqual = 100; // a week: less is no difference to speak of
+
+std::string lowerFirst(std::string text) {
+    if (text.size() > 1 && text[0] >= 'A' && text[0] <= 'Z' && !(text[1] >= 'A' && text[1] <= 'Z'))
+        text[0] = static_cast<char>(text[0] - 'A' + 'a');
+    return text;
+}
+
+std::string oftenWords(double uses) {
+    if (uses >= 6.5)
+        return "Daily use";
+    if (uses >= 1.5)
+        return "Used " + std::to_string(static_cast<int>(std::lround(uses))) + " times a week";
+    return uses >= 0.75 ? "Weekly use" : "Rare use";
+}
+
+std::string reachWords(const ProblemClient &client, double heightCm) {
+    if (heightCm < client.knuckleCm)
+        return heightCm < client.knuckleCm - 35 ? "low down" : "a little low";
+    if (heightCm > client.shoulderCm)
+        return heightCm > client.shoulderCm + 20 ? "high up" : "a little high";
+    return "easy reach";
+}
+
+std::string areaWords(const Case &record, const Id &thing) {
+    static constexpr std::array words{
+        "middle of the kitchen", "cooker", "work surface", "sink", "fridge", "table", "door"};
+    for (const auto &other : record.things) {
+        if (other.id == thing)
+            return words.at(static_cast<std::size_t>(other.area));
+    }
+    return words[0];
+}
+
+/// What one term says for the line, or nothing.
+std::string termWords(const std::string &term, const ProblemItem &item, const std::string &area,
+                      bool samePlace, bool marked) {
+    const std::map<std::string, std::string> words{
+        {"walk", "near the " + area},
+        {"dark", "light enough to see"},
+        {"move", "it stands there already"},
+        {"group", "keeps " + item.group + " together"},
+        {"shelf-mates", "beside the other " + item.sub},
+        {"learning", "no further kind of mark to learn"},
+        {"marking", marked ? "little work to mark" : "no mark needed"},
+        {"wrong picks",
+         samePlace ? "its mark tells it from what feels alike" : "away from what feels alike"}};
+    const auto found = words.find(term);
+    return found == words.end() ? "" : found->second;
+}
+
+std::string becauseOf(const Case &record, const PlanProblem &built, const Placement &shown, int i,
+                      const LineReason &reason) {
+    const ProblemItem &item = built.problem.items[i];
+    const ProblemPlace &place = built.problem.places[shown.place[i]];
+    std::string out =
+        oftenWords(item.usesPerWeek) + ", " + reachWords(built.problem.client, place.heightCm) + ".";
+    const bool samePlace = reason.runnerUpPlace == shown.place[i];
+    std::string more;
+    int said = 0;
+    for (const auto &term : reason.terms) {
+        const std::string words =
+            termWords(term.name, item, areaWords(record, built.things[i]), samePlace, shown.code[i] != 0);
+        if (term.difference < aboutEqual || words.empty() || said == 2)
+            continue;
+        more += (more.empty() ? "" : "; ") + words;
+        ++said;
+    }
+    return more.empty() ? out : out + " " + sentenceCase(more) + ".";
+}
+
+std::string markWords(const PlanProblem &built, int code) {
+    return code == 0 ? "without a mark" : "with " + lowerFirst(built.problem.markers[code - 1].name);
+}
+
+std::string priceWords(MilliMinutes price) {
+    if (price > -aboutEqual && price < aboutEqual)
+        return "about equal.";
+    return minutesInWords(std::abs(price)) + " a week " + (price > 0 ? "more." : "less.");
+}
+
+/// The rules that keep it out of most other places, the kind of storage last since it goes without saying.
+std::string noOtherPlace(const LineReason &reason) {
+    constexpr std::size_t enough = 3;
+    std::map<std::string, int> counts;
+    for (const auto &[place, broken] : reason.impossible) {
+        for (const auto &rule : broken)
+            counts[rule] += rule == "storage" ? 0 : 1;
+    }
+    if (counts.contains("keep"))
+        return "It has to stay where it is.";
+    std::vector<std::pair<int, std::string>> most;
+    for (const auto &[rule, count] : counts)
+        most.emplace_back(-count, rule);
+    std::sort(most.begin(), most.end());
+    std::string rules;
+    for (std::size_t k = 0; k < std::min(enough, most.size()); ++k)
+        rules += (rules.empty() ? "" : ", ") + shortRule(most[k].second);
+    return rules.empty() ? "There is no other place." : "No other place is possible: " + rules + ".";
+}
+
+std::string runnerUpOf(const PlanProblem &built, const Placement &shown, int i, const LineReason &reason) {
+    const std::string none = noOtherPlace(reason);
+    if (!reason.runnerUpPlace)
+        return none;
+    const int place = *reason.runnerUpPlace;
+    const int code = reason.runnerUpCode.value_or(shown.code[i]);
+    std::string where = place == shown.place[i] ? "the same place" : built.problem.places[place].name;
+    if (code != shown.code[i])
+        where += ", " + markWords(built, code);
+    const std::string priced = sentenceCase(where) + ": " + priceWords(reason.price);
+    return place == shown.place[i] ? none + " " + priced : priced;
+}
+
+/// Against the best other place, all else as it is; against another mark where no other place is possible.
+LineReason reasonOf(const Problem &problem, const Placement &shown, int i) {
+    Problem elsewhere = problem;
+    elsewhere.items[i].forbidden.push_back(shown.place[i]);
+    LineReason other = reason(elsewhere, shown, i);
+    return other.runnerUpPlace ? other : reason(problem, shown, i);
+}
+
+std::string markOf(const PlanLine &line) {
+    const Marker *marker = markerOf(line.marker);
+    return marker == nullptr ? "no mark" : lowerFirst(marker->name);
+}
+
+const PlanLine *lineOf(const std::optional<Plan> &plan, const Id &thing) {
+    if (!plan)
+        return nullptr;
+    const auto found = std::find_if(plan->lines.begin(), plan->lines.end(),
+                                    [&](const PlanLine &line) { return line.thing == thing; });
+    return found == plan->lines.end() ? nullptr : &*found;
+}
+
+std::string nameIn(const Case &record, const Id &thing) {
+    for (const auto &other : record.things) {
+        if (other.id == thing)
+            return sentenceCase(other.name);
+    }
+    return "A thing";
+}
+
+/// What is new about one thing; empty if nothing is.
+std::string changeOf(const Case &before, const Case &after, const PlanLine &line) {
+    const PlanLine *old = lineOf(before.plan, line.thing);
+    const std::string name = nameIn(after, line.thing);
+    if (old == nullptr)
+        return name + ": new, " + placeWords(after, line.place) + ", " + markOf(line) + ".";
+    std::string out;
+    if (old->place != line.place)
+        out += " now " + placeWords(after, line.place) + ", was " + placeWords(before, old->place) + ".";
+    if (old->marker != line.marker)
+        out += " Mark now " + markOf(line) + ", was " + markOf(*old) + ".";
+    if (old->meanings != line.meanings)
+        out += line.meanings.empty() ? " Take its warning mark off." : " Warning mark now put on.";
+    if (!out.empty() && out[1] == 'n')
+        return name + ":" + out;
+    return out.empty() ? "" : name + ":" + out;
+}
+
+} // namespace
+
+std::string sentenceCase(std::string text) {
+    if (!text.empty() && text[0] >= 'a' && text[0] <= 'z')
+        text[0] = static_cast<char>(text[0] - 'a' + 'A');
+    return text;
+}
+
+std::string minutesInWords(MilliMinutes minutes) {
+    const MilliMinutes tenths = (minutes + 50) / 100;
+    return std::to_string(tenths / 10) + "." + std::to_string(tenths % 10) +
+           (tenths == 10 ? " minute" : " minutes");
+}
+
+Result<LineWhy> whyLine(const Case &record, const Findings &findings, const Id &thing) {
+    if (!record.plan || record.plan->lines.empty())
+        return fail(ErrorCode::Missing, "There is no plan yet. Plan first.");
+    return planProblem(record, findings).and_then([&](const PlanProblem &built) -> Result<LineWhy> {
+        const auto shown = shownPlacement(built, *record.plan);
+        if (!shown)
+            return tl::unexpected(shown.error());
+        const auto found = std::find(built.things.begin(), built.things.end(), thing);
+        if (found == built.things.end())
+            return fail(ErrorCode::Missing, "That thing is not in this kitchen.");
+        const int i = static_cast<int>(found - built.things.begin());
+        const LineReason why = reasonOf(built.problem, *shown, i);
+        LineWhy out{becauseOf(record, built, *shown, i, why), runnerUpOf(built, *shown, i, why), {}, 0};
+        if (why.runnerUpPlace) {
+            out.runnerUpPlace = built.places[*why.runnerUpPlace];
+            out.runnerUpMinutes = static_cast<double>(why.price) / 1000;
+        }
+        return out;
+    });
+}
+
+std::vector<std::string> planChanges(const Case &before, const Case &after) {
+    std::vector<std::string> out;
+    if (after.plan) {
+        for (const auto &line : after.plan->lines) {
+            if (const std::string change = changeOf(before, after, line); !change.empty())
+                out.push_back(change);
+        }
+    }
+    if (before.plan) {
+        for (const auto &line : before.plan->lines) {
+            if (lineOf(after.plan, line.thing) == nullptr)
+                out.push_back(nameIn(before, line.thing) + ": no more in the plan.");
+        }
+    }
+    return out;
+}
+
+std::string placeWords(const Case &record, const Id &place) {
+    const auto found = std::find_if(record.places.begin(), record.places.end(),
+                                    [&](const Place &p) { return p.id == place; });
+    if (found == record.places.end())
+        return "a place that is gone";
+    const auto unit = std::find_if(record.units.begin(), record.units.end(),
+                                   [&](const Unit &u) { return u.id == found->unit; });
+    if (unit == record.units.end())
+        return found->name;
+    if (found->name.empty() || unit->name.find(found->name) != std::string::npos)
+        return unit->name;
+    return unit->name + ", " + found->name;
+}
+
+std::string labelText(const Thing &thing, MarkMedium medium) {
+    constexpr std::size_t longest = 28;
+    std::string text = sentenceCase(thing.name);
+    if (text.size() > longest) {
+        const auto space = text.rfind(' ', longest);
+        text = text.substr(0, space == std::string::npos || space < 8 ? longest : space);
+    }
+    if (medium != MarkMedium::SpokenTag)
+        return text;
+    text += ".";
+    for (const auto &fact : thing.allergens) {
+        if (fact.state == AllergenState::Contains)
+            text += " Contains " + fact.allergen + ".";
+    }
+    if (thing.bestBefore)
+        text += (thing.dateKind == DateKind::UseBy ? " Use by " : " Best before ") +
+                dateInWords(*thing.bestBefore) + ".";
+    return text;
+}
+
+} // namespace model

@@ -1,0 +1,194 @@
+#include "model/planning.h"
+#include "model/evaluate.h"
+#include <algorithm>
+#include <tuple>
+
+namespace model {
+namespace {
+
+constexpr double changeMinutes = 0.3; // charged for a changed line, so that a re-plan changes little
+
+const Thing *thingOf(const Case &record, const Id &id) {
+    const auto found = std::find_if(record.things.begin(), record.things.end(),
+                                    [&](const Thing &thing) { return thing.id == id; });
+    return found == record.things.end() ? nullptr : &*found;
+}
+
+/// Left to right: by sub-category, then by name. With the left side not attended to, from the right.
+std::vector<int> orderOnShelf(const Case &record, const PlanProblem &built, const Placement &placement) {
+    const auto &note = record.safety.answers.find(SafetyQuestion::OneSideNotAttended);
+    const bool fromRight = note != record.safety.answers.end() && note->second.answer == Answer::Yes &&
+                           note->second.note.find("eft") != std::string::npos;
+    std::vector<int> order(built.things.size());
+    for (int p = 0; p < static_cast<int>(built.places.size()); ++p) {
+        std::vector<int> here;
+        for (int i = 0; i < static_cast<int>(built.things.size()); ++i) {
+            if (placement.place[i] == p)
+                here.push_back(i);
+        }
+        std::sort(here.begin(), here.end(), [&](int a, int b) {
+            const auto key = [&](int i) {
+                const auto &item = built.problem.items[i];
+                return std::tie(item.group, item.sub, item.name, built.things[i].text);
+            };
+            return fromRight ? key(b) < key(a) : key(a) < key(b);
+        });
+        for (int k = 0; k < static_cast<int>(here.size()); ++k)
+            order[here[k]] = k;
+    }
+    return order;
+}
+
+MarkMedium labelMedium(const Case &record, const std::string &marker) {
+    if (const Marker *kit = markerOf(marker); kit != nullptr && kit->medium != MarkMedium::Touch)
+        return kit->medium;
+    return record.client.readsBraille ? MarkMedium::Braille : MarkMedium::LargePrint;
+}
+
+Plan emptyPlan(const PlanProblem &built, Date on) {
+    Plan plan;
+    plan.id = newId();
+    plan.made = on;
+    plan.meaningMarks = built.meanings;
+    return plan;
+}
+
+Plan planOf(const Case &record, const PlanProblem &built, const Placement &placement, const Terms &terms,
+            Date on) {
+    Plan plan = emptyPlan(built, on);
+    plan.terms = terms;
+    const auto order = orderOnShelf(record, built, placement);
+    for (std::size_t i = 0; i < built.things.size(); ++i) {
+        const Thing &thing = *thingOf(record, built.things[i]);
+        const int code = placement.code[i];
+        const std::string marker = code == 0 ? "" : built.markers[code - 1];
+        std::vector<std::string> meanings;
+        for (const auto &meaning : meaningsOf(thing, record.diet)) {
+            const bool marked = std::any_of(built.meanings.begin(), built.meanings.end(),
+                                            [&](const auto &mark) { return mark.meaning == meaning; });
+            if (marked)
+                meanings.push_back(meaning);
+        }
+        plan.lines.push_back({.thing = thing.id,
+                              .place = built.places[placement.place[i]],
+                              .order = order[i],
+                              .marker = marker,
+                              .meanings = std::move(meanings),
+                              .labelText = labelText(thing, labelMedium(record, marker))});
+    }
+    return plan;
+}
+
+Plan planWithout(const PlanProblem &built, Date on) {
+    Plan plan = emptyPlan(built, on);
+    for (const auto &shortage : shortages(built.problem)) {
+        Shortage out{.rule = shortage.rule,
+                     .needCm = shortage.needCm,
+                     .haveCm = shortage.haveCm,
+                     .things = {},
+                     .places = {},
+                     .sentence = shortage.sentence};
+        for (const int i : shortage.items)
+            out.things.push_back(built.things[i]);
+        for (const int p : shortage.places)
+            out.places.push_back(built.places[p]);
+        plan.shortages.push_back(std::move(out));
+    }
+    return plan;
+}
+
+Result<Plan> planFrom(const Case &record, const PlanProblem &built, const Solution &solution, Date on) {
+    if (solution.placement)
+        return planOf(record, built, *solution.placement, evaluate(built.problem, *solution.placement), on);
+    if (solution.stopped)
+        return fail(ErrorCode::Refused, "Planning was stopped before a plan was found. Plan again.");
+    return planWithout(built, on);
+}
+
+int codeOf(const PlanProblem &built, const std::string &marker) {
+    const auto found = std::find(built.markers.begin(), built.markers.end(), marker);
+    return found == built.markers.end() ? 0 : static_cast<int>(found - built.markers.begin()) + 1;
+}
+
+int indexOf(const std::vector<Id> &ids, const Id &id) {
+    const auto found = std::find(ids.begin(), ids.end(), id);
+    return found == ids.end() ? -1 : static_cast<int>(found - ids.begin());
+}
+
+/// The shown plan as far as it still fits; -1 for new things and things of a place that is gone.
+Placement startFrom(const PlanProblem &built, const Plan &plan) {
+    Placement out{std::vector<int>(built.things.size(), -1), std::vector<int>(built.things.size(), 0)};
+    for (const auto &line : plan.lines) {
+        const int i = indexOf(built.things, line.thing);
+        if (i < 0)
+            continue;
+        out.place[i] = indexOf(built.places, line.place);
+        out.code[i] = codeOf(built, line.marker);
+    }
+    return out;
+}
+
+bool sameMeanings(const Case &record, const PlanProblem &built) {
+    return record.plan->meaningMarks == built.meanings &&
+           std::all_of(record.plan->lines.begin(), record.plan->lines.end(), [&](const PlanLine &line) {
+               const Thing *thing = thingOf(record, line.thing);
+               return thing != nullptr && line.meanings == meaningsOf(*thing, record.diet) &&
+                      line.labelText == labelText(*thing, labelMedium(record, line.marker));
+           });
+}
+
+/// Still legal and costing what it cost: nothing changed that the plan rests on.
+bool standsUnchanged(const Case &record, const PlanProblem &built) {
+    const auto shown = shownPlacement(built, *record.plan);
+    return shown && sameMeanings(record, built) && brokenRules(built.problem, *shown).empty() &&
+           evaluate(built.problem, *shown) == record.plan->terms;
+}
+
+Solution revised(const PlanProblem &built, const Placement &from, const SolveOptions &options) {
+    Problem problem = built.problem;
+    problem.changeMinutes = changeMinutes;
+    problem.shownPlace = from.place;
+    problem.shownCode = from.code;
+    return resolve(problem, from, options);
+}
+
+} // namespace
+
+SolveOptions revisionOptions() {
+    return {};
+}
+
+Result<Placement> shownPlacement(const PlanProblem &built, const Plan &plan) {
+    Placement out{std::vector<int>(built.things.size(), -1), std::vector<int>(built.things.size(), 0)};
+    for (const auto &line : plan.lines) {
+        const int i = indexOf(built.things, line.thing);
+        const int p = indexOf(built.places, line.place);
+        const int code = codeOf(built, line.marker);
+        if (i < 0 || p < 0 || (code == 0 && !line.marker.empty()))
+            return fail(ErrorCode::Missing,
+                        "Things, places or marks changed since the plan was made. Plan again.");
+        out.place[i] = p;
+        out.code[i] = code;
+    }
+    if (std::find(out.place.begin(), out.place.end(), -1) != out.place.end())
+        return fail(ErrorCode::Missing, "There are things that the plan does not hold yet. Plan again.");
+    return out;
+}
+
+Result<Plan> makePlan(const Case &record, const Findings &findings, const SolveOptions &options, Date on) {
+    return planProblem(record, findings).and_then([&](const PlanProblem &built) {
+        return planFrom(record, built, solve(built.problem, options), on);
+    });
+}
+
+Result<Plan> revisePlan(const Case &record, const Findings &findings, const SolveOptions &options, Date on) {
+    if (!record.plan || record.plan->lines.empty())
+        return makePlan(record, findings, options, on);
+    return planProblem(record, findings).and_then([&](const PlanProblem &built) -> Result<Plan> {
+        if (standsUnchanged(record, built))
+            return *record.plan;
+        return planFrom(record, built, revised(built, startFrom(built, *record.plan), options), on);
+    });
+}
+
+} // namespace model

@@ -1,0 +1,117 @@
+#include "model/usable_marks.h"
+#include <algorithm>
+#include <map>
+
+namespace model {
+namespace {
+
+bool canRead(MarkMedium medium, const Case &record, const Findings &findings) {
+    switch (medium) {
+    case MarkMedium::Touch:
+        return true;
+    case MarkMedium::Braille:
+        return findings.readsBraille;
+    case MarkMedium::LargePrint:
+        return findings.readsLargePrint;
+    case MarkMedium::SpokenTag:
+        return record.client.hasTagReader && !record.safety.cautious(SafetyQuestion::HearsSpeech);
+    }
+    return false;
+}
+
+/// The marker test was done, whatever came of it: "none" leaves no touch mark.
+bool markerTestDone(const Case &record, const Findings &findings) {
+    const auto done = [](const Measurement &result) {
+        return result.test == Test::AcceptedMarks && !result.typed.empty();
+    };
+    return !findings.acceptedMarks.empty() ||
+           std::any_of(record.measurements.begin(), record.measurements.end(), done);
+}
+
+bool accepted(const Marker &marker, const Findings &findings) {
+    const auto &keys = findings.acceptedMarks;
+    return std::find(keys.begin(), keys.end(), marker.key) != keys.end();
+}
+
+/// Sum of the chances to be taken for any other mark, or the other for it, and to be missed.
+double confusedWithOthers(const Marker &marker, const std::vector<Marker> &usable, double sensitivity) {
+    double sum = missed(marker, sensitivity);
+    for (const auto &other : usable) {
+        if (other.key != marker.key && other.medium == MarkMedium::Touch)
+            sum += confusion(marker, other, sensitivity) + confusion(other, marker, sensitivity);
+    }
+    return sum;
+}
+
+std::vector<std::string> meaningsOf(const Case &record) {
+    std::vector<std::string> out{"hazard"};
+    if (!record.diet.avoids.empty())
+        out.emplace_back("allergen");
+    return out;
+}
+
+std::string keptMark(const Case &record, const std::string &meaning) {
+    if (record.plan) {
+        for (const auto &mark : record.plan->meaningMarks) {
+            if (mark.meaning == meaning)
+                return mark.marker;
+        }
+    }
+    return "";
+}
+
+} // namespace
+
+bool ruledOut(const Marker &marker, const Case &record) {
+    using enum SafetyQuestion;
+    const auto cautious = [&](SafetyQuestion question) { return record.safety.cautious(question); };
+    return (marker.magnetic && cautious(Implant)) || (marker.latex && cautious(LatexAllergy)) ||
+           (marker.sharp && (cautious(ReducedProtectiveFeeling) || cautious(FragileSkin))) ||
+           (marker.chokingSize && record.household.children != Answer::No);
+}
+
+std::vector<Marker> usableMarks(const Case &record, const Findings &findings) {
+    const bool tested = markerTestDone(record, findings);
+    std::vector<Marker> out;
+    for (const auto &marker : markerKit()) {
+        const bool told = !tested || accepted(marker, findings) || marker.medium != MarkMedium::Touch;
+        if (told && canRead(marker.medium, record, findings) && !findings.bannedMarks.contains(marker.key) &&
+            !ruledOut(marker, record))
+            out.push_back(marker);
+    }
+    return out;
+}
+
+std::vector<MeaningMark> reservedMarks(const Case &record, const std::vector<Marker> &usable,
+                                       double sensitivity) {
+    std::multimap<double, std::string> touch; // least confused first, ties in the order of the kit
+    for (const auto &marker : usable) {
+        if (marker.medium == MarkMedium::Touch)
+            touch.emplace(confusedWithOthers(marker, usable, sensitivity), marker.key);
+    }
+    const auto take = [&](const std::string &key) {
+        const auto found =
+            std::find_if(touch.begin(), touch.end(), [&](const auto &mark) { return mark.second == key; });
+        if (found == touch.end())
+            return false;
+        touch.erase(found);
+        return true;
+    };
+    std::vector<MeaningMark> out;
+    for (const auto &meaning : meaningsOf(record)) {
+        if (const std::string kept = keptMark(record, meaning); take(kept))
+            out.push_back({meaning, kept});
+    }
+    for (const auto &meaning : meaningsOf(record)) {
+        const bool has =
+            std::any_of(out.begin(), out.end(), [&](const auto &m) { return m.meaning == meaning; });
+        if (has || touch.empty())
+            continue;
+        const std::string best = touch.begin()->second;
+        out.push_back({meaning, best});
+        take(best);
+    }
+    return out;
+}
+
+} // namespace model
