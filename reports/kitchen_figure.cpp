@@ -1,0 +1,131 @@
+#include "reports/kitchen_figure.h"
+#include "reports/paper_fields.h"
+#include <algorithm>
+#include <array>
+
+namespace reports {
+
+using namespace model;
+
+namespace {
+
+enum Row { Above, Worktop, Below, FullHeight };
+
+constexpr double stripWidthCm = 420;
+constexpr double stripHeightCm = 210;
+constexpr double stripGapCm = 25;
+constexpr double widestMm = 150;
+constexpr double largestScale = 0.5; // mm on paper for each cm of kitchen
+
+/// Where a kind of unit stands on the wall, in cm above the floor, and its usual width. Common practice.
+struct Shape {
+    Row row;
+    double bottomCm, topCm, widthCm;
+};
+
+Shape shapeOf(UnitKind kind) {
+    switch (kind) {
+    case UnitKind::WallCupboard:
+        return {Above, 140, 210, 60};
+    case UnitKind::Rack:
+        return {Above, 140, 180, 40};
+    case UnitKind::Worktop:
+        return {Worktop, 90, 120, 60};
+    case UnitKind::BaseCupboard:
+    case UnitKind::DrawerStack:
+        return {Below, 0, 90, 60};
+    case UnitKind::Larder:
+        return {FullHeight, 0, 210, 60};
+    case UnitKind::Fridge:
+    case UnitKind::Freezer:
+        return {FullHeight, 0, 180, 60};
+    }
+    return {FullHeight, 0, 210, 60};
+}
+
+struct Drawn {
+    const Unit *unit;
+    Shape shape;
+    double xCm, widthCm;
+    int strip;
+};
+
+/// Goes along the walk: each row fills from the left, a full-height unit ends all of them, a full strip
+/// begins anew.
+std::vector<Drawn> layOut(const Case &record) {
+    std::vector<Drawn> drawn;
+    std::array<double, 3> cursor{};
+    int strip = 0;
+    for (const Unit *unit : walk(record)) {
+        const Shape shape = shapeOf(unit->kind);
+        const double width = std::min(stripWidthCm, unit->width ? unit->width->value.value : shape.widthCm);
+        double x =
+            shape.row == FullHeight ? *std::max_element(cursor.begin(), cursor.end()) : cursor[shape.row];
+        if (x + width > stripWidthCm) {
+            cursor.fill(0);
+            ++strip;
+            x = 0;
+        }
+        drawn.push_back({unit, shape, x, width, strip});
+        if (shape.row == FullHeight)
+            cursor.fill(x + width);
+        else
+            cursor[shape.row] = x + width;
+    }
+    return drawn;
+}
+
+void addBoxes(Figure &figure, const Drawn &drawn, std::size_t places, double scale,
+              const std::string &number) {
+    const double floorCm = drawn.strip * (stripHeightCm + stripGapCm) + stripHeightCm;
+    const double x = drawn.xCm * scale, width = drawn.widthCm * scale;
+    const double top = (floorCm - drawn.shape.topCm) * scale;
+    const double height = (drawn.shape.topCm - drawn.shape.bottomCm) * scale;
+    figure.boxes.push_back({x, top, width, height, places > 1 ? "" : number, true});
+    if (places > 1)
+        for (std::size_t i = 0; i < places; ++i) {
+            const double each = height / static_cast<double>(places);
+            figure.boxes.push_back(
+                {x, top + static_cast<double>(i) * each, width, each, i == 0 ? number : "", false});
+        }
+}
+
+std::string inWords(const std::vector<Drawn> &drawn) {
+    const std::array<const char *, 4> leads{
+        "Above the worktop: ", "On the worktop: ", "Below the worktop: ", "From the floor up: "};
+    std::array<std::vector<std::string>, 4> rows;
+    bool allMeasured = true;
+    for (std::size_t i = 0; i < drawn.size(); ++i) {
+        rows[drawn[i].shape.row].push_back(std::to_string(i + 1) + ", " + drawn[i].unit->name);
+        allMeasured = allMeasured && drawn[i].unit->width;
+    }
+    std::string words =
+        "The kitchen from the front, from left to right. The numbers are those of the sections. ";
+    for (std::size_t row = 0; row < rows.size(); ++row)
+        if (!rows[row].empty())
+            words += leads[row] + listed(rows[row]) + ". ";
+    words += allMeasured ? "Widths are drawn to scale; heights are usual ones."
+                         : "Widths that were not measured, and all heights, are drawn as usual ones.";
+    return words;
+}
+
+} // namespace
+
+Figure kitchenFigure(const Case &record) {
+    const auto drawn = layOut(record);
+    Figure figure;
+    if (drawn.empty())
+        return figure;
+    double widthCm = 0;
+    for (const Drawn &one : drawn)
+        widthCm = std::max(widthCm, one.xCm + one.widthCm);
+    const double scale = std::min(largestScale, widestMm / widthCm);
+    figure.width = widthCm * scale;
+    figure.height = ((drawn.back().strip + 1) * (stripHeightCm + stripGapCm) - stripGapCm) * scale;
+    for (std::size_t i = 0; i < drawn.size(); ++i)
+        addBoxes(figure, drawn[i], placesOf(record, drawn[i].unit->id).size(), scale, std::to_string(i + 1));
+    figure.words = inWords(drawn);
+    return figure;
+}
+
+} // namespace reports

@@ -1,0 +1,83 @@
+#include "model/marks.h"
+#include "model/planning.h"
+#include "reports/paper_fields.h"
+#include "reports/papers.h"
+#include <cmath>
+#include <cstdio>
+
+namespace reports {
+
+using namespace model;
+
+namespace {
+
+Fields supplyFields(const Case &record) {
+    std::vector<Fields> list;
+    double cost = 0;
+    for (const Supply &supply : supplies(record)) {
+        Fields fields;
+        fields.named["supply"] = sentenceCase(supply.name);
+        fields.named["count"] = std::to_string(supply.count);
+        addText(fields, "supplyCaution", supply.caution);
+        cost += supply.cost;
+        list.push_back(std::move(fields));
+    }
+    char money[32];
+    std::snprintf(money, sizeof money, "%.2f", cost);
+    Fields all;
+    addList(all, "supplies", std::move(list));
+    all.named["cost"] = std::string(money);
+    return all;
+}
+
+/// Cells of the label in Unicode braille, three bytes each.
+Result<std::string> cellsOf(const PlanLine &line, const Marker &marker, BrailleGrade grade) {
+    if (marker.medium != MarkMedium::Braille)
+        return std::string("none");
+    return brailleLabel(line.labelText, grade == BrailleGrade::Uncontracted ? 1 : 2)
+        .transform([](const std::string &cells) { return std::to_string(cells.size() / 3); });
+}
+
+Result<Fields> labelFields(const Case &record, const Plan &plan) {
+    std::vector<Fields> list;
+    for (const PlanLine *line : linesInWalk(record, plan)) {
+        const Marker *marker = markOf(*line);
+        const Thing *thing = thingOf(record, line->thing);
+        if (!marker || !thing || !hasWords(*marker) || line->labelText.empty())
+            continue;
+        const auto cells = cellsOf(*line, *marker, record.client.media.braille);
+        if (!cells)
+            return tl::unexpected(cells.error());
+        Fields fields;
+        fields.named["thing"] = sentenceCase(thing->name);
+        fields.named["label"] = line->labelText;
+        fields.named["mark"] = marker->name;
+        fields.named["cells"] = *cells;
+        list.push_back(std::move(fields));
+    }
+    Fields all;
+    addList(all, "labels", std::move(list));
+    return all;
+}
+
+} // namespace
+
+Result<Document> workSheet(const Case &record, const Findings &findings, Date on, const std::string &madeBy) {
+    const auto plan = planOf(record);
+    if (!plan)
+        return tl::unexpected(plan.error());
+    const auto labels = labelFields(record, **plan);
+    if (!labels)
+        return tl::unexpected(labels.error());
+    Fields fields = subjectFields(record, on, madeBy);
+    add(fields, cautionFields(findings));
+    add(fields, kitchenFields(record, findings));
+    add(fields, markFields(record));
+    add(fields, supplyFields(record));
+    add(fields, *labels);
+    fields.named["thingCount"] = std::to_string((*plan)->lines.size());
+    fields.named["placeCount"] = std::to_string(record.places.size());
+    return fillPaper("work_sheet", fields, record, on, madeBy);
+}
+
+} // namespace reports
