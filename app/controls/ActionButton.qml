@@ -5,7 +5,7 @@ import Feltmark
 
 // A button whose words wrap. Return, Enter and Space press it.
 // Properties: text; keyName (its key, shown and spoken); primary (filled: the one next thing of a screen);
-// wide (as wide as its parent); unavailable (why not now: it stays reachable and, when pressed, says so and does nothing).
+// wide (as wide as its parent); opensList (words at the left, a mark at the right); unavailable (why not now: it stays reachable and, when pressed, says so and does nothing).
 // Signal: acted(). Use: ActionButton { text: qsTr("Next place"); keyName: "F3"; primary: true; onActed: page.next() }
 T.Button {
     id: button
@@ -13,6 +13,7 @@ T.Button {
     property string keyName
     property bool primary: false
     property bool wide: false
+    property bool opensList: false
     property string unavailable
     property string spokenName: button.text
     signal acted
@@ -40,7 +41,8 @@ T.Button {
         text: button.shownText
         textFormat: Text.PlainText
         wrapMode: Text.Wrap
-        horizontalAlignment: Text.AlignHCenter
+        rightPadding: button.opensList ? Theme.body : 0
+        horizontalAlignment: button.opensList ? Text.AlignLeft : Text.AlignHCenter
         verticalAlignment: Text.AlignVCenter
         color: button.unavailable ? Theme.inkSoft : button.primary ? Theme.accentInk : Theme.accent
         font.family: Theme.family
@@ -64,6 +66,16 @@ T.Button {
         }
     }
 
+    Text {
+        visible: button.opensList
+        anchors.right: parent.right
+        anchors.rightMargin: 2 * Theme.gap
+        anchors.verticalCenter: parent.verticalCenter
+        text: "\u25be"
+        color: Theme.accent
+        font.family: Theme.family
+        font.pixelSize: Theme.body
+    }
     TextMetrics {
         id: measured
 

@@ -46,6 +46,7 @@ T.CheckBox {
         }
     }
     contentItem: Words {
+        width: box.availableWidth
         leftPadding: box.indicator.width + Theme.gap
         verticalAlignment: Text.AlignVCenter
         text: box.error ? qsTr("%1. %2").arg(box.text).arg(box.error) : box.text

@@ -38,6 +38,7 @@ Column {
         }
     }
 
+    objectName: "field"
     width: parent ? (parent as Item).width : implicitWidth
     spacing: Theme.gap / 2
 
@@ -117,10 +118,10 @@ Column {
 
         visible: !entry.few
         wide: true
+        opensList: true
         text: entry.value || qsTr("Not chosen")
         unavailable: entry.unavailable
-        Accessible.role: Accessible.ComboBox
-        spokenName: qsTr("%1: %2").arg(entry.spokenLabel).arg(text)
+        spokenName: qsTr("%1: %2, opens a list").arg(entry.spokenLabel).arg(text)
         onActed: list.open()
         Keys.onDownPressed: event => {
             event.accepted = (event.modifiers & Qt.AltModifier) !== 0;

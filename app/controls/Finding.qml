@@ -17,7 +17,7 @@ Rectangle {
     border.width: Theme.cardEdge
     border.color: Theme.line
     activeFocusOnTab: true
-    Accessible.role: Accessible.Paragraph
+    Accessible.role: Accessible.Note
     Accessible.focusable: true
     Accessible.name: finding.question + ". " + finding.answer + (finding.reason ? ". " + finding.reason : "")
 

@@ -22,7 +22,7 @@ Rectangle {
         line.waiting = [];
     }
 
-    implicitHeight: Math.max(Theme.target, words.implicitHeight + 2 * Theme.gap)
+    implicitHeight: Math.max(Theme.target, words.implicitHeight + 2 * Theme.gap) + 2 * (Theme.ring + Theme.halo)
     color: Theme.sunken
     Connections {
         target: line.shell

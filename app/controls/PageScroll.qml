@@ -17,6 +17,13 @@ Flickable {
                 return true;
         return false;
     }
+    // A field is shown with its label and its error, if they fit.
+    function fieldAround(item: Item): Item {
+        for (let above = item.parent; above && above !== scroll.contentItem; above = above.parent)
+            if (above.objectName === "field")
+                return above;
+        return null;
+    }
     function ensureVisible(): void {
         const item = scroll.focused;
         if (!item || item === scroll || !scroll.isInside(item))
@@ -25,8 +32,10 @@ Flickable {
             scroll.contentY = 0;
             return;
         }
-        const top = item.mapToItem(scroll.contentItem, 0, 0).y - Theme.ringRoom;
-        const bottom = top + item.height + 2 * Theme.ringRoom;
+        const whole = scroll.fieldAround(item);
+        const shown = whole && whole.height + 2 * Theme.ringRoom <= scroll.height ? whole : item;
+        const top = shown.mapToItem(scroll.contentItem, 0, 0).y - Theme.ringRoom;
+        const bottom = top + shown.height + 2 * Theme.ringRoom;
         if (bottom > scroll.contentY + scroll.height)
             scroll.contentY = bottom - scroll.height;
         if (top < scroll.contentY)

@@ -23,6 +23,7 @@ Column {
         field.clear();
     }
 
+    objectName: "field"
     width: parent ? (parent as Item).width : implicitWidth
     spacing: Theme.gap / 2
     onErrorChanged: telling.restart()

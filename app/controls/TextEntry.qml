@@ -37,6 +37,7 @@ Column {
         area.text = "";
     }
 
+    objectName: "field"
     width: parent ? (parent as Item).width : implicitWidth
     spacing: Theme.gap / 2
     onValueChanged: area.take(entry.value)

@@ -1,11 +1,12 @@
 import QtQuick
 import Feltmark
+import Gallery
 
 // A form from a model, and a list.
 PageView {
     id: page
 
-    readonly property var gallery: page.shell
+    readonly property GalleryShell gallery: page.shell as GalleryShell
 
     FormView {
         model: page.gallery.form

@@ -1,11 +1,12 @@
 import QtQuick
 import Feltmark
+import Gallery
 
 // What stands there while the program is locked.
 PageView {
     id: page
 
-    readonly property var gallery: page.shell
+    readonly property GalleryShell gallery: page.shell as GalleryShell
 
     startsAt: secret.field
 

@@ -18,11 +18,13 @@ GalleryShell::GalleryShell(QObject *parent) : ShellViewModel(parent) {
         tr("This page shows controls.\nTab goes from one to the next.\nF12 says where you are.");
     addPage({"fields", tr("Fields"), galleryFile("FieldsPage"), {}, help});
     addPage({"form", tr("Form and list"), galleryFile("FormPage"), {}, help});
+    addPage({"pictures", tr("Pictures"), galleryFile("PicturesPage"), {}, help});
     addPage({"broken", tr("Broken"), galleryFile("NoSuchPage"), {}, help});
     addPage({"locked", tr("Locked"), galleryFile("LockedPage"), {}, help});
     setClient(tr("Invented Person"), tr("Visit 4, 25 November"));
     setSteps({{"fields", 1, tr("Fields"), tr("done"), true, false},
-              {"form", 2, tr("Form and list"), tr("2 not tested"), false, false}});
+              {"form", 2, tr("Form and list"), tr("2 not tested"), false, false},
+              {"pictures", 3, tr("Pictures"), tr("not begun"), false, false}});
     fill();
     openPage(QStringLiteral("fields"));
 }
@@ -97,6 +99,13 @@ void GalleryShell::removeThing(const QString &key) {
     std::erase_if(things, [&](const app::ListRow &row) { return row.key == key; });
     m_things.setRows(std::move(things));
     say(tr("Taken out."));
+}
+
+QStringList GalleryShell::pageKeys() const {
+    QStringList keys;
+    for (const app::Page &page : pages())
+        keys << page.key;
+    return keys;
 }
 
 void GalleryShell::unlock() {

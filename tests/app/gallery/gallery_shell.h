@@ -8,6 +8,8 @@ namespace gallery {
 /// A shell with invented pages, a form that answers, and an undo of its edits.
 class GalleryShell : public app::ShellViewModel {
     Q_OBJECT
+    QML_ELEMENT
+    QML_UNCREATABLE("owned by main")
     Q_PROPERTY(app::FormModel *form READ form CONSTANT)
     Q_PROPERTY(app::RowModel *things READ things CONSTANT)
 
@@ -15,6 +17,7 @@ public:
     explicit GalleryShell(QObject *parent = nullptr);
     app::FormModel *form() { return &m_form; }
     app::RowModel *things() { return &m_things; }
+    QStringList pageKeys() const;
     Q_INVOKABLE void edit(const QString &key, const QString &value);
     Q_INVOKABLE void removeThing(const QString &key);
     Q_INVOKABLE void unlock();

@@ -6,6 +6,7 @@
 #include <QtQml/qqmlextensionplugin.h>
 
 Q_IMPORT_QML_PLUGIN(FeltmarkPlugin)
+Q_IMPORT_QML_PLUGIN(GalleryPlugin)
 
 /// gallery [PAGE [THEME [SCALE]]]
 int main(int argc, char **argv) {
