@@ -1,11 +1,10 @@
 #include "model/evaluate.h"
+#include "model/plan_places.h"
 #include "model/planning.h"
 #include "model/usable_marks.h"
-#include "model/usual_sizes.h"
 #include <algorithm>
 #include <array>
 #include <cmath>
-#include <map>
 
 namespace model {
 namespace {
@@ -16,18 +15,6 @@ constexpr double columnDepthCm = 30; // packs alike stand behind one another as 
 constexpr double alikeKeepsApart =
     0.15; // look-alike measure from which a mix-up that harms is not left to a mark
 constexpr double waterKgPerCm3 = 0.001; // of a pack that was not weighed: as if full of water
-
-ProblemStorage storageOf(Storage storage) {
-    switch (storage) {
-    case Storage::Dry:
-        return ProblemStorage::Dry;
-    case Storage::Fridge:
-        return ProblemStorage::Fridge;
-    case Storage::Freezer:
-        return ProblemStorage::Freezer;
-    }
-    return ProblemStorage::Dry;
-}
 
 char klassOf(Klass klass) {
     switch (klass) {
@@ -69,53 +56,6 @@ double runWidth(const Thing &thing) {
     return columns * width;
 }
 
-/// Where along the wall the middle of each unit is, in metres: the walk with three layers, floor, worktop and
-/// wall; a unit of full height ends all three.
-std::map<Id, double> positions(const std::vector<Unit> &units) {
-    double floor = 0;
-    double top = 0;
-    double wall = 0;
-    std::map<Id, double> out;
-    for (const auto &unit : units) {
-        const double width = (unit.width ? unit.width->value : usualUnitWidth(unit.kind)).value / 100;
-        const bool hangs = unit.kind == UnitKind::WallCupboard || unit.kind == UnitKind::Rack;
-        const bool tall = unit.kind == UnitKind::Larder || unit.kind == UnitKind::Fridge;
-        if (tall)
-            floor = top = wall = std::max({floor, top, wall});
-        double &layer = hangs ? wall : unit.kind == UnitKind::Worktop ? top : floor;
-        out[unit.id] = layer + width / 2;
-        layer += width;
-        if (tall)
-            floor = top = wall = layer;
-    }
-    return out;
-}
-
-std::vector<Unit> inWalkOrder(const Case &record) {
-    std::vector<Unit> units = record.units;
-    std::stable_sort(units.begin(), units.end(),
-                     [](const Unit &a, const Unit &b) { return a.order < b.order; });
-    return units;
-}
-
-/// Position of each work area: the first unit that names it.
-std::map<WorkArea, double> areaPositions(const std::vector<Unit> &units,
-                                         const std::map<Id, double> &position) {
-    std::map<WorkArea, double> out;
-    for (const auto &unit : units) {
-        if (unit.area != WorkArea::None)
-            out.emplace(unit.area, position.at(unit.id));
-    }
-    return out;
-}
-
-double middle(const std::map<Id, double> &position) {
-    double sum = 0;
-    for (const auto &[id, x] : position)
-        sum += x;
-    return position.empty() ? 0 : sum / static_cast<double>(position.size());
-}
-
 ProblemClient clientOf(const Case &record, const Findings &findings) {
     return {.knuckleCm = findings.knuckle.value.value,
             .shoulderCm = findings.shoulder.value.value,
@@ -126,39 +66,6 @@ ProblemClient clientOf(const Case &record, const Findings &findings) {
             .usableVision = findings.usableVision,
             .avoidsAllergen = !record.diet.avoids.empty(),
             .heavyKg = findings.heavyLimit.value};
-}
-
-Result<void> addPlaces(const Case &record, const Findings &findings, const std::map<Id, double> &position,
-                       PlanProblem &out) {
-    std::map<Id, int> bays;
-    for (const auto &place : record.places) {
-        const auto unit = std::find_if(record.units.begin(), record.units.end(),
-                                       [&](const Unit &u) { return u.id == place.unit; });
-        if (unit == record.units.end())
-            return fail(ErrorCode::Missing,
-                        "The place " + place.name + " belongs to no unit. Enter its unit again.");
-        const auto count = std::count_if(record.places.begin(), record.places.end(),
-                                         [&](const Place &p) { return p.unit == place.unit; });
-        const UsualSize size = sizeOf(place, *unit, static_cast<int>(count));
-        const bool high = size.height >= findings.childReach;
-        out.problem.places.push_back(
-            {.name = placeWords(record, place.id),
-             .heightCm = size.height.value,
-             .widthCm = size.width.value,
-             .depthCm = size.depth.value,
-             .clearCm = size.clear.value,
-             .storage = storageOf(place.storage),
-             .secure = high || unit->lockable == Answer::Yes,
-             .lit = place.light == Light::Bright || place.light == Light::Fair,
-             .counter = place.counter,
-             .bay = bays.emplace(place.unit, static_cast<int>(bays.size())).first->second,
-             .x = position.at(place.unit)});
-        out.places.push_back(place.id);
-    }
-    if (out.places.empty())
-        return fail(ErrorCode::Missing,
-                    "There is no place yet. Enter one unit with a shelf or a drawer first.");
-    return {};
 }
 
 Result<void> checkSizes(const Thing &thing) {
@@ -261,14 +168,13 @@ void leaveMedicinesAlone(const Case &record, PlanProblem &out) {
     }
 }
 
-Result<void> addItems(const Case &record, const std::map<Id, double> &position, PlanProblem &out) {
-    const auto areas = areaPositions(inWalkOrder(record), position);
+Result<void> addItems(const Case &record, const Walk &walk, PlanProblem &out) {
     for (const auto &thing : record.things) {
         if (const auto sized = checkSizes(thing); !sized)
             return tl::unexpected(sized.error());
         ProblemItem item = itemOf(thing, record);
-        const auto area = areas.find(thing.area);
-        item.areaX = area != areas.end() ? area->second : middle(position);
+        const auto area = walk.areas.find(thing.area);
+        item.areaX = area != walk.areas.end() ? area->second : walk.middle;
         if (thing.place) {
             const auto found = std::find(out.places.begin(), out.places.end(), *thing.place);
             item.current = found == out.places.end() ? -1 : static_cast<int>(found - out.places.begin());
@@ -365,10 +271,10 @@ std::vector<std::string> meaningsOf(const Thing &thing, const Diet &diet) {
 
 Result<PlanProblem> planProblem(const Case &record, const Findings &findings) {
     PlanProblem out;
-    const auto position = positions(inWalkOrder(record));
+    const Walk walk = walkOf(record.units);
     out.problem.client = clientOf(record, findings);
-    return addPlaces(record, findings, position, out)
-        .and_then([&] { return addItems(record, position, out); })
+    return addPlaces(record, findings, walk, out)
+        .and_then([&] { return addItems(record, walk, out); })
         .map([&] {
             addMarkers(record, findings, out);
             addApart(record, out.problem);

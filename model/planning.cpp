@@ -45,6 +45,17 @@ MarkMedium labelMedium(const Case &record, const std::string &marker) {
     return record.client.readsBraille ? MarkMedium::Braille : MarkMedium::LargePrint;
 }
 
+/// Meanings of the thing for which a mark is reserved.
+std::vector<std::string> markedMeanings(const Thing &thing, const Diet &diet,
+                                        const std::vector<MeaningMark> &marks) {
+    std::vector<std::string> out = meaningsOf(thing, diet);
+    std::erase_if(out, [&](const std::string &meaning) {
+        return std::none_of(marks.begin(), marks.end(),
+                            [&](const auto &mark) { return mark.meaning == meaning; });
+    });
+    return out;
+}
+
 Plan emptyPlan(const PlanProblem &built, Date on) {
     Plan plan;
     plan.id = newId();
@@ -62,18 +73,11 @@ Plan planOf(const Case &record, const PlanProblem &built, const Placement &place
         const Thing &thing = *thingOf(record, built.things[i]);
         const int code = placement.code[i];
         const std::string marker = code == 0 ? "" : built.markers[code - 1];
-        std::vector<std::string> meanings;
-        for (const auto &meaning : meaningsOf(thing, record.diet)) {
-            const bool marked = std::any_of(built.meanings.begin(), built.meanings.end(),
-                                            [&](const auto &mark) { return mark.meaning == meaning; });
-            if (marked)
-                meanings.push_back(meaning);
-        }
         plan.lines.push_back({.thing = thing.id,
                               .place = built.places[placement.place[i]],
                               .order = order[i],
                               .marker = marker,
-                              .meanings = std::move(meanings),
+                              .meanings = markedMeanings(thing, record.diet, built.meanings),
                               .labelText = labelText(thing, labelMedium(record, marker))});
     }
     return plan;
@@ -132,7 +136,8 @@ bool sameMeanings(const Case &record, const PlanProblem &built) {
     return record.plan->meaningMarks == built.meanings &&
            std::all_of(record.plan->lines.begin(), record.plan->lines.end(), [&](const PlanLine &line) {
                const Thing *thing = thingOf(record, line.thing);
-               return thing != nullptr && line.meanings == meaningsOf(*thing, record.diet) &&
+               return thing != nullptr &&
+                      line.meanings == markedMeanings(*thing, record.diet, built.meanings) &&
                       line.labelText == labelText(*thing, labelMedium(record, line.marker));
            });
 }

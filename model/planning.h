@@ -56,6 +56,10 @@ struct LineWhy {
 /// Short name of a thing in mixed case, as it is written on its label in this medium.
 [[nodiscard]] std::string labelText(const Thing &thing, MarkMedium medium);
 
+/// Where on this thing the mark goes, and how: "Upright above the flap, so that it does not stick out." For a
+/// mark that the surface does not take: another fixing of the same mark. Common practice.
+[[nodiscard]] std::string fixingWords(const Thing &thing, const Marker &marker);
+
 /// What to buy, with 10 % spare.
 struct Supply {
     std::string name;

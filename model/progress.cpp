@@ -1,4 +1,5 @@
 #include "model/progress.h"
+#include "model/planning.h"
 #include <algorithm>
 #include <array>
 #include <cmath>
@@ -7,28 +8,29 @@
 namespace model {
 namespace {
 
-/// "two levels below what was expected"; levels from -2 to 2.
-std::string levelWords(int level) {
+/// "two levels below what was expected"; `shortly` for the second mention: "one above it".
+std::string levelWords(int level, bool shortly) {
     static constexpr std::array numbers{"no", "one", "two"};
     if (level == 0)
-        return "at the level expected";
+        return shortly ? "at it" : "at what was expected";
     const int steps = std::min(2, std::abs(level));
-    return std::string(numbers.at(static_cast<std::size_t>(steps))) + (steps == 1 ? " level " : " levels ") +
-           (level < 0 ? "below" : "above") + " what was expected";
+    const std::string side = level < 0 ? " below " : " above ";
+    const std::string levels = shortly ? "" : steps == 1 ? " level" : " levels";
+    return numbers.at(static_cast<std::size_t>(steps)) + levels + side +
+           (shortly ? "it" : "what was expected");
 }
 
 std::string sentenceOf(const std::vector<std::pair<Date, int>> &levels) {
     if (levels.empty())
         return "Not rated yet.";
-    std::string first = levelWords(levels.front().second);
+    std::string first = levelWords(levels.front().second, false);
     first[0] = static_cast<char>(first[0] - 'a' + 'A');
     if (levels.size() == 1)
         return first + " on " + dateInWords(levels.front().first) +
                ". One rating: no change to speak of yet.";
-    const int change = levels.back().second - levels.front().second;
-    if (change == 0)
+    if (levels.back().second == levels.front().second)
         return first + " at first and now, over " + std::to_string(levels.size()) + " ratings.";
-    return first + " at first, " + levelWords(levels.back().second) + " now.";
+    return first + " at first, " + levelWords(levels.back().second, true) + " now.";
 }
 
 std::optional<Date> dateOf(const Case &record, const Rating &rating) {
@@ -95,11 +97,28 @@ void addTests(const Case &record, std::vector<std::string> &out) {
     }
 }
 
+/// Meanings that things of the plan have and no mark is left for.
+void addMeanings(const Case &record, std::vector<std::string> &out) {
+    for (const std::string meaning : {"hazard", "allergen"}) {
+        const bool marked = std::any_of(record.plan->meaningMarks.begin(), record.plan->meaningMarks.end(),
+                                        [&](const MeaningMark &mark) { return mark.meaning == meaning; });
+        const bool needed = std::any_of(record.things.begin(), record.things.end(), [&](const Thing &thing) {
+            const auto meanings = meaningsOf(thing, record.diet);
+            return std::find(meanings.begin(), meanings.end(), meaning) != meanings.end();
+        });
+        if (needed && !marked)
+            out.push_back("No mark is left that means " + meaning +
+                          ". Until one more is told apart, place and shape of the container must tell it.");
+    }
+}
+
 void addPlan(const Case &record, std::vector<std::string> &out) {
     if (!record.plan)
         out.emplace_back("No plan yet.");
     else if (record.plan->lines.empty())
         out.emplace_back("No plan is possible yet: see what is short.");
+    if (record.plan && !record.plan->lines.empty())
+        addMeanings(record, out);
     const auto unplaced = std::count_if(record.things.begin(), record.things.end(),
                                         [](const Thing &thing) { return !thing.place; });
     if (unplaced > 0)

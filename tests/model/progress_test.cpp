@@ -7,6 +7,7 @@ namespace {
 using namespace model;
 using testing::Contains;
 using testing::HasSubstr;
+using testing::Not;
 
 constexpr Date on{std::chrono::year{2026}, std::chrono::month{12}, std::chrono::day{2}};
 constexpr double usual = 0.3;
@@ -88,9 +89,8 @@ TEST(GoalProgress, showsInTheDemoWithFourVisits) {
     const auto progress = goalProgress(record);
     ASSERT_EQ(progress.size(), 3U);
     EXPECT_EQ(progress[0].levels.size(), 4U);
-    EXPECT_EQ(progress[0].sentence,
-              "Two levels below what was expected at first, one level above what was expected now.");
-    EXPECT_EQ(progress[1].sentence, "One level below what was expected at first, at the level expected now.");
+    EXPECT_EQ(progress[0].sentence, "Two levels below what was expected at first, one above it now.");
+    EXPECT_EQ(progress[1].sentence, "One level below what was expected at first, at it now.");
     // Levels 1, 0, 0 of three goals of equal weight, by the formula: 50 + 4.5644.
     EXPECT_NEAR(*attainmentNow(record), 54.5644, 0.00005);
 }
@@ -115,11 +115,21 @@ TEST(OpenItems, nameWhatWasNotAskedNotTestedAndIsDue) {
     EXPECT_THAT(tilda, Contains(HasSubstr("Goal due since 1 December 2026: By 1 December Tilda takes")));
 }
 
+TEST(OpenItems, sayWhenNoMarkIsLeftForADanger) {
+    Case record = demo::idris();
+    record.plan = Plan{};
+    record.plan->lines.emplace_back();
+    record.plan->meaningMarks = {{"allergen", "cord"}};
+    EXPECT_THAT(openItems(record, on), Contains(HasSubstr("No mark is left that means hazard.")));
+    EXPECT_THAT(openItems(record, on), Not(Contains(HasSubstr("means allergen"))));
+}
+
 TEST(OpenItems, areFewOnceAllIsDone) {
     Case record = demo::tilda();
     record.visits.back().carriedOver.clear();
     record.plan = Plan{};
     record.plan->lines.emplace_back();
+    record.plan->meaningMarks = {{"hazard", "ridge"}, {"allergen", "cord"}};
     for (auto &[question, answer] : record.safety.answers)
         answer.asked = on;
     for (auto &goal : record.goals)
