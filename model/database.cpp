@@ -62,6 +62,10 @@ Error errorFrom(const DatabaseError &problem) {
         return {ErrorCode::DamagedDatabase,
                 "The file records.db is damaged. Your passphrase is right. Restore the last "
                 "backup, and keep the damaged folder as it is."};
+    case SQLITE_CONSTRAINT:
+        return {ErrorCode::Refused,
+                "The change does not fit the rest of the records, so it was not saved. This is a "
+                "fault of the program. Open the client again."};
     case SQLITE_NOMEM:
         return {ErrorCode::InputOutput,
                 "There is not enough free memory. Close other programs and try again."};

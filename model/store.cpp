@@ -136,7 +136,9 @@ Result<void> Store::save(const Case &before, const Case &after, const Action &ac
     if (id.empty() || (!before.client.id.empty() && before.client.id != id))
         return fail(ErrorCode::Refused, "The change does not belong to this client. Open the client again.");
     return m_inner->use([&]() -> Result<void> {
-        const auto changes = recordChanges(before, after);
+        auto changes = recordChanges(before, after);
+        std::erase_if(changes.removed,
+                      [](const Record &record) { return record.id.empty(); }); // of no client at all
         auto &database = m_inner->database;
         auto &known = m_inner->revisions[id.text];
         auto next = known;
