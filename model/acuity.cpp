@@ -95,7 +95,7 @@ Attempt snellen(const std::string &typed, const std::string &text) {
     const auto slash = text.find('/');
     if (slash == std::string::npos)
         return std::nullopt;
-    std::size_t end = text.find_first_not_of(" ", slash + 1);
+    std::size_t end = text.find_first_not_of(' ', slash + 1);
     if (end == std::string::npos)
         return std::nullopt;
     const std::size_t start = end;

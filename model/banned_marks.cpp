@@ -9,22 +9,23 @@ namespace {
 struct Ban {
     SafetyQuestion question;
     bool (*concerns)(const Marker &);
-    const char *subject;
+    const char *what; // is wrong with the mark
+    const char *fact; // that the question asks about
 };
 
 const std::vector<Ban> &bans() {
     static const std::vector<Ban> all{
-        {SafetyQuestion::Implant, [](const Marker &m) { return m.magnetic; }, "magnetic; an implant"},
-        {SafetyQuestion::LatexAllergy, [](const Marker &m) { return m.latex; },
-         "natural rubber; latex allergy"},
-        {SafetyQuestion::AdhesiveReaction, [](const Marker &m) { return m.adhesive; },
-         "sticky; skin reaction to adhesive"},
-        {SafetyQuestion::ReducedProtectiveFeeling, [](const Marker &m) { return m.sharp; },
-         "sharp or rough; reduced feeling in the hands"},
-        {SafetyQuestion::FragileSkin, [](const Marker &m) { return m.sharp; },
-         "sharp or rough; skin that tears easily"},
+        {SafetyQuestion::Implant, [](const Marker &m) { return m.magnetic; }, "magnetic", "implant"},
+        {SafetyQuestion::LatexAllergy, [](const Marker &m) { return m.latex; }, "natural rubber",
+         "latex allergy"},
+        {SafetyQuestion::AdhesiveReaction, [](const Marker &m) { return m.adhesive; }, "sticky",
+         "skin reaction to adhesive"},
+        {SafetyQuestion::ReducedProtectiveFeeling, [](const Marker &m) { return m.sharp; }, "sharp or rough",
+         "reduced feeling in the hands"},
+        {SafetyQuestion::FragileSkin, [](const Marker &m) { return m.sharp; }, "sharp or rough",
+         "skin that tears easily"},
         {SafetyQuestion::HearsSpeech, [](const Marker &m) { return m.medium == MarkMedium::SpokenTag; },
-         "speaks; hearing speech in the kitchen"},
+         "speaks", "hears speech in the kitchen"},
     };
     return all;
 }
@@ -41,9 +42,11 @@ std::string answerWords(Answer answer) {
     return {};
 }
 
-void add(std::map<std::string, std::string> &banned, const std::string &key, const std::string &reason) {
+/// "magnetic (implant: not asked), small enough to swallow (children: answered yes)"
+void add(std::map<std::string, std::string> &banned, const std::string &key, const std::string &what,
+         const std::string &fact) {
     std::string &words = banned[key];
-    words += (words.empty() ? "" : "; ") + reason;
+    words += (words.empty() ? "" : ", ") + what + " (" + fact + ")";
 }
 
 /// Those at home who may swallow a small mark; empty if each was asked about and none is there.
@@ -64,15 +67,16 @@ std::string whoMaySwallow(const Household &household) {
 std::map<std::string, std::string> bannedMarksOf(const Case &record, bool protectionReduced) {
     std::map<std::string, std::string> banned;
     const std::string swallow = whoMaySwallow(record.household);
+    const bool bannedByAnswer = record.safety.cautious(SafetyQuestion::ReducedProtectiveFeeling);
     for (const Marker &marker : markerKit()) {
         for (const Ban &ban : bans())
             if (ban.concerns(marker) && record.safety.cautious(ban.question))
-                add(banned, marker.key,
-                    ban.subject + (": " + answerWords(record.safety.answer(ban.question))));
-        if (marker.sharp && protectionReduced)
-            add(banned, marker.key, "sharp or rough; reduced feeling in the hands: measured by filament");
+                add(banned, marker.key, ban.what,
+                    ban.fact + (": " + answerWords(record.safety.answer(ban.question))));
+        if (marker.sharp && protectionReduced && !bannedByAnswer)
+            add(banned, marker.key, "sharp or rough", "reduced feeling in the hands: measured by filament");
         if (marker.chokingSize && !swallow.empty())
-            add(banned, marker.key, "small enough to swallow; " + swallow);
+            add(banned, marker.key, "small enough to swallow", swallow);
     }
     return banned;
 }

@@ -19,9 +19,8 @@ std::string sentenceOf(SafetyQuestion question) {
     case SafetyQuestion::PhoneReachable:
         return "Put a phone within reach in the kitchen, and agree whom to call in an emergency.";
     case SafetyQuestion::UrgentEyeSigns:
-        return "Sudden loss of sight, new flashes or floaters, or a painful red eye: see an eye doctor or "
-               "emergency "
-               "eye service the same day. The plan waits.";
+        return "Sudden loss of sight, new flashes or floaters, or a painful red eye need an eye doctor or an "
+               "emergency eye service the same day; the plan waits for that.";
     case SafetyQuestion::Implant:
         return "No magnets in any mark or supply; phones and tag readers stay at least 15 cm from an "
                "implant. Its "

@@ -51,7 +51,7 @@ std::string names(const std::vector<std::string> &keys) {
     return words;
 }
 
-Finding acceptedFinding(const std::vector<std::string> &keys, std::vector<std::string> without,
+Finding acceptedFinding(const std::vector<std::string> &keys, const std::vector<std::string> &without,
                         const Measurement &from) {
     const std::string topic = "Marks told apart";
     std::string because = keys.empty()

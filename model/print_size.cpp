@@ -12,6 +12,7 @@ namespace {
 const std::string sizeSource =
     "h = 2 d tan(5 minutes of arc x 10^logMAR / 2), times the reserve; 1 point = 25.4/72 mm; "
     "x-height 0.536 em";
+const std::string belowChartSource = "common practice: no print size from an acuity below the chart";
 const std::string noPrint = "print will not do";
 const std::string otherWays = " Mark by touch, sound or braille instead.";
 constexpr double usualReserve = 2, contrastReserve = 3;
@@ -36,7 +37,7 @@ Finding labelFinding(const std::optional<BetterEye> &eye, std::optional<double> 
         return notMeasured(Domain::Sight, topic, "not known", "It needs an acuity.", sizeSource);
     if (!eye->acuity.logMar)
         return estimated(Domain::Sight, topic, noPrint, "Acuity is " + wordsOf(eye->acuity) + "." + otherWays,
-                         "common practice: no print size from an acuity below the chart", eye->from);
+                         belowChartSource, eye->from);
     const double reserve = lowContrast(logContrast) ? contrastReserve : usualReserve;
     const std::string inputs =
         wordsOf(eye->acuity) + ", " + typed::words(reserve, 0) + " times the threshold size";
@@ -97,6 +98,14 @@ void paperFromTrial(const Trial &trial, PrintMeaning &meaning) {
                  "reading trial; at least 18 point: ACB large print guidelines 2022", {trial.from}));
 }
 
+std::string whyNoPrint(const Acuity &acuity, const std::optional<Points> &size) {
+    if (!acuity.logMar)
+        return "Acuity is " + wordsOf(acuity) + ".";
+    if (!size)
+        return "From " + wordsOf(acuity) + " at 40 cm: more than " + pointWords(largestPrint) + ".";
+    return "Contrast is too low for print alone.";
+}
+
 void paperFromAcuity(const std::optional<BetterEye> &eye, std::optional<double> logContrast,
                      PrintMeaning &meaning) {
     const std::string topic = "Print size of papers";
@@ -109,12 +118,9 @@ void paperFromAcuity(const std::optional<BetterEye> &eye, std::optional<double> 
     const auto size =
         eye->acuity.logMar ? printFor(*eye->acuity.logMar, paperDistance, usualReserve) : std::nullopt;
     if (!size || tooLittleContrastForPrint(logContrast)) {
-        const std::string why = !eye->acuity.logMar ? "Acuity is " + wordsOf(eye->acuity) + "."
-                                : !size ? "From " + wordsOf(eye->acuity) + " at 40 cm: more than " +
-                                              pointWords(largestPrint) + "."
-                                        : std::string("Contrast is too low for print alone.");
-        meaning.all.push_back(
-            estimated(Domain::Sight, topic, noPrint, why + otherWays, sizeSource, eye->from));
+        meaning.all.push_back(estimated(Domain::Sight, topic, noPrint,
+                                        whyNoPrint(eye->acuity, size) + otherWays,
+                                        eye->acuity.logMar ? sizeSource : belowChartSource, eye->from));
         return;
     }
     meaning.readsLargePrint = true;

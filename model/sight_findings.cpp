@@ -122,8 +122,8 @@ std::optional<ContrastResult> contrastFinding(const Case &record, std::vector<Fi
     }
     const ContrastBand band = contrastBand(worst->logUnits);
     std::string because =
-        "Log contrast sensitivity " + typed::words(worst->logUnits, 2) + ": print must be darker than " +
-        typed::words(100 * weberThreshold(worst->logUnits), 1) + " percent to be seen at all.";
+        "Log contrast sensitivity " + typed::words(worst->logUnits, 2) + ": print needs more than " +
+        typed::words(100 * weberThreshold(worst->logUnits), 1) + " percent contrast to be seen at all.";
     if (band == ContrastBand::VeryPoor)
         because += " Print alone is unlikely to do: label by touch or sound first.";
     else if (band == ContrastBand::Severe)

@@ -125,6 +125,11 @@ double sensitivityOf(const Hand &hand) {
     return value;
 }
 
+std::string fingerWords(double sensitivity) {
+    return sensitivity >= 1 ? "that of a good finger"
+                            : "about " + typed::words(sensitivity, 1) + " times a good finger";
+}
+
 /// With no result: reduced if so told, a little reduced if not asked.
 double toldSensitivity(Answer reduced) {
     switch (reduced) {
@@ -147,8 +152,7 @@ void sensitivityFinding(const Case &record, const Hands &hands, TouchMeaning &me
                                 : told == Answer::Yes    ? "Not tested; reduced feeling was told."
                                                          : "Not tested; no reduced feeling was told.";
         meaning.all.push_back(notMeasured(
-            Domain::Touch, topic, "taken as " + typed::words(meaning.sensitivity, 1) + " of a good finger",
-            why, sensitivitySource));
+            Domain::Touch, topic, "taken as " + fingerWords(meaning.sensitivity), why, sensitivitySource));
         return;
     }
     const auto best = std::max_element(hands.begin(), hands.end(), [](const auto &a, const auto &b) {
@@ -161,9 +165,8 @@ void sensitivityFinding(const Case &record, const Hands &hands, TouchMeaning &me
         meaning.sensitivity = 0.5;
         why += " Reduced feeling was told, so the lower value stands.";
     }
-    meaning.all.push_back(estimated(Domain::Touch, topic,
-                                    "about " + typed::words(meaning.sensitivity, 1) + " of a good finger",
-                                    why, sensitivitySource, best->second.from));
+    meaning.all.push_back(estimated(Domain::Touch, topic, fingerWords(meaning.sensitivity), why,
+                                    sensitivitySource, best->second.from));
 }
 
 void protectionFinding(const Case &record, TouchMeaning &meaning) {
