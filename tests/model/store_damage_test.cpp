@@ -192,3 +192,26 @@ TEST_F(StorePlaces, thatAreReadOnlyAreNamedSo) {
     EXPECT_EQ(bytesOf("records.db"), before);
     EXPECT_EQ(code([&] { return codeOf(Store::create(folder / "sub", passphrase, author, cheapest)); }), 0);
 }
+
+/// The disk fails once, in the middle of a save, and works again: nothing of it is kept, and the next try
+/// succeeds.
+TEST_F(StorePlaces, goOnAfterAFailedWrite) {
+    const auto record = makeFilled();
+    const auto size = std::filesystem::file_size(file("records.db"));
+    const auto failedStep = withSmallFiles([&](const auto &limit) {
+        auto store = open();
+        auto after = *store.load(record.client.id);
+        after.visits[0].note = std::string(200'000, 'n');
+        limit(size);
+        if (codeOf(store.save(record, after, action("visit.changed"))) != ErrorCode::InputOutput)
+            return 1;
+        limit(std::nullopt);
+        if (store.load(record.client.id) != record)
+            return 2;
+        if (!store.save(record, after, action("visit.changed")) || store.load(record.client.id) != after)
+            return 3;
+        return store.verify() ? 0 : 4;
+    });
+    EXPECT_EQ(failedStep, 0);
+    EXPECT_EQ(open().load(record.client.id)->visits[0].note.size(), 200'000U);
+}

@@ -2,6 +2,7 @@
 #include "model/key_file.h"
 #include "model/passphrase.h"
 #include <algorithm>
+#include <csignal>
 #include <cstdlib>
 #include <fstream>
 #include <pwd.h>
@@ -122,6 +123,17 @@ model::Case inventedCase(const std::string &name) {
 
 model::Action action(const std::string &what) {
     return {.author = "A. Tester", .visit = {}, .what = what};
+}
+
+int withSmallFiles(
+    const std::function<int(const std::function<void(std::optional<std::size_t>)> &limit)> &work) {
+    return inChild([&] {
+        ::signal(SIGXFSZ, SIG_IGN);
+        return work([](std::optional<std::size_t> bytes) {
+            const rlimit limits{bytes ? *bytes : RLIM_INFINITY, RLIM_INFINITY};
+            ::setrlimit(RLIMIT_FSIZE, &limits);
+        });
+    });
 }
 
 int asOrdinaryUser(const std::function<int()> &work) {

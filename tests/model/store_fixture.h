@@ -4,6 +4,7 @@
 #include <filesystem>
 #include <functional>
 #include <gmock/gmock.h>
+#include <optional>
 #include <string>
 
 /// A store in a folder of its own that goes when the test ends, with an invented client.
@@ -46,6 +47,10 @@ template<class T> std::optional<model::ErrorCode> codeOf(const model::Result<T> 
     return result ? std::nullopt : std::optional(result.error().code);
 }
 
+/// Runs `work` in a child process in which no file grows beyond what `limit` allows, until `limit(none)` is
+/// called.
+[[nodiscard]] int
+withSmallFiles(const std::function<int(const std::function<void(std::optional<std::size_t>)> &limit)> &work);
 /// Runs `work` in a child process without the rights of root, and gives back what it returned (0..99).
 [[nodiscard]] int asOrdinaryUser(const std::function<int()> &work);
 /// Runs `work` in a child process that can take only so much more memory.
