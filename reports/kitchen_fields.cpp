@@ -2,7 +2,6 @@
 #include "model/planning.h"
 #include "reports/paper_fields.h"
 #include <algorithm>
-#include <cmath>
 
 namespace reports {
 
@@ -96,27 +95,15 @@ Fields thingFields(const Case &record, const Plan &plan, const PlanLine &line, c
     return fields;
 }
 
-void addMarking(Fields &fields, const std::vector<const PlanLine *> &lines) {
-    int marks = 0;
-    double minutes = 0;
-    for (const PlanLine *line : lines)
-        if (const Marker *marker = markOf(*line)) {
-            ++marks;
-            minutes += marker->fixMinutes;
-        }
-    fields.named["hasMarking"] = marks > 0;
-    fields.named["marksHere"] = std::to_string(marks);
-    fields.named["minutes"] = std::to_string(std::max(1L, std::lround(minutes)));
-}
-
 void addHeight(Fields &fields, const Place &place, const Findings &findings) {
     fields.named["low"] = place.height && place.height->value < findings.knuckle.value;
     fields.named["high"] = place.height && place.height->value > findings.shoulder.value;
     fields.named["dim"] = findings.usableVision && place.light == Light::Dim;
 }
 
-Fields placeFields(const Case &record, const Findings &findings, const Plan &plan, const Place &place,
-                   bool named) {
+} // namespace
+
+Fields placeFields(const Case &record, const Findings &findings, const Plan &plan, const Place &place) {
     const auto lines = linesOn(plan, place.id);
     std::vector<Fields> things;
     for (const PlanLine *line : lines)
@@ -124,14 +111,13 @@ Fields placeFields(const Case &record, const Findings &findings, const Plan &pla
             things.push_back(thingFields(record, plan, *line, *thing));
     Fields fields;
     fields.named["placeName"] = sentenceCase(place.name);
-    fields.named["named"] = named;
     fields.named["empty"] = things.empty();
-    fields.named["filled"] = !things.empty();
     fields.named["things"] = std::move(things);
-    addMarking(fields, lines);
     addHeight(fields, place, findings);
     return fields;
 }
+
+namespace {
 
 void addUnique(std::vector<std::string> &words, const std::string &word) {
     if (!word.empty() && std::find(words.begin(), words.end(), word) == words.end())
@@ -142,22 +128,20 @@ Fields sectionFields(const Case &record, const Findings &findings, const Plan &p
     const auto places = placesOf(record, unit.id);
     std::vector<Fields> list;
     std::vector<std::string> names, groups;
-    bool any = false;
     for (const Place *place : places) {
-        list.push_back(placeFields(record, findings, plan, *place, places.size() > 1));
+        list.push_back(placeFields(record, findings, plan, *place));
+        list.back().named["named"] = places.size() > 1;
         names.push_back(place->name);
         for (const PlanLine *line : linesOn(plan, place->id))
             if (const Thing *thing = thingOf(record, line->thing)) {
                 if (!thing->medicine)
                     addUnique(groups, thing->group);
-                any = true;
             }
     }
     Fields fields;
     fields.named["name"] = sentenceCase(unit.name);
     addText(fields, "placeNames", places.size() > 1 ? listed(names) : std::string());
     addText(fields, "groups", listed(groups));
-    fields.named["hasThings"] = any;
     fields.named["places"] = std::move(list);
     return fields;
 }

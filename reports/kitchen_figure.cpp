@@ -75,18 +75,19 @@ std::vector<Drawn> layOut(const Case &record) {
     return drawn;
 }
 
-void addBoxes(Figure &figure, const Drawn &drawn, std::size_t places, double scale,
+void addBoxes(Figure &figure, const Drawn &drawn, const std::vector<const Place *> &places, double scale,
               const std::string &number) {
     const double floorCm = drawn.strip * (stripHeightCm + stripGapCm) + stripHeightCm;
     const double x = drawn.xCm * scale, width = drawn.widthCm * scale;
     const double top = (floorCm - drawn.shape.topCm) * scale;
     const double height = (drawn.shape.topCm - drawn.shape.bottomCm) * scale;
-    figure.boxes.push_back({x, top, width, height, places > 1 ? "" : number, true});
-    if (places > 1)
-        for (std::size_t i = 0; i < places; ++i) {
-            const double each = height / static_cast<double>(places);
-            figure.boxes.push_back(
-                {x, top + static_cast<double>(i) * each, width, each, i == 0 ? number : "", false});
+    figure.boxes.push_back({x, top, width, height, places.size() > 1 ? "" : number, true,
+                            places.size() == 1 ? places.front()->id.text : drawn.unit->id.text});
+    if (places.size() > 1)
+        for (std::size_t i = 0; i < places.size(); ++i) {
+            const double each = height / static_cast<double>(places.size());
+            figure.boxes.push_back({x, top + static_cast<double>(i) * each, width, each,
+                                    i == 0 ? number : "", false, places[i]->id.text});
         }
 }
 
@@ -123,7 +124,7 @@ Figure kitchenFigure(const Case &record) {
     figure.width = widthCm * scale;
     figure.height = ((drawn.back().strip + 1) * (stripHeightCm + stripGapCm) - stripGapCm) * scale;
     for (std::size_t i = 0; i < drawn.size(); ++i)
-        addBoxes(figure, drawn[i], placesOf(record, drawn[i].unit->id).size(), scale, std::to_string(i + 1));
+        addBoxes(figure, drawn[i], placesOf(record, drawn[i].unit->id), scale, std::to_string(i + 1));
     figure.words = inWords(drawn);
     return figure;
 }

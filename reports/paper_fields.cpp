@@ -107,6 +107,15 @@ Fields cautionFields(const Findings &findings) {
     return all;
 }
 
+std::optional<Date> dayOf(const Case &record, const Rating &rating) {
+    if (rating.date)
+        return rating.date;
+    for (const Visit &visit : record.visits)
+        if (visit.id == rating.visit)
+            return visit.date;
+    return std::nullopt;
+}
+
 void addLevel(Fields &fields, int level) {
     const char *names[] = {"minusTwo", "minusOne", "zero", "plusOne", "plusTwo"};
     for (int i = -2; i <= 2; ++i)
@@ -118,12 +127,14 @@ namespace {
 const Rating *lastRating(const Case &record, const Id &goal) {
     const Rating *last = nullptr;
     for (const Rating &rating : record.ratings)
-        if (rating.goal == goal && (!last || !last->date || (rating.date && *rating.date >= *last->date)))
+        if (rating.goal == goal && (!last || dayOf(record, rating) >= dayOf(record, *last)))
             last = &rating;
     return last;
 }
 
-std::vector<Fields> levelList(const Goal &goal, const Rating *now) {
+std::vector<Fields> levelList(const Case &record, const Goal &goal) {
+    const Rating *now = lastRating(record, goal.id);
+    const auto day = now ? dayOf(record, *now) : std::nullopt;
     std::vector<Fields> levels;
     for (int level = 2; level >= -2; --level) {
         const std::string &words = goal.levels[static_cast<std::size_t>(level + 2)];
@@ -131,8 +142,8 @@ std::vector<Fields> levelList(const Goal &goal, const Rating *now) {
         addLevel(fields, level);
         fields.named["words"] = withoutStop(words);
         fields.named["written"] = !words.empty();
-        fields.named["isNow"] = now && now->level == level && now->date;
-        fields.named["foundOn"] = now && now->date ? dateInWords(*now->date) : std::string();
+        fields.named["isNow"] = day && now->level == level;
+        fields.named["foundOn"] = day ? dateInWords(*day) : std::string();
         levels.push_back(std::move(fields));
     }
     return levels;
@@ -146,7 +157,7 @@ Fields goalFields(const Case &record) {
         Fields fields;
         fields.named["number"] = std::to_string(list.size() + 1);
         fields.named["goal"] = withoutStop(goal.sentence);
-        fields.named["levels"] = levelList(goal, lastRating(record, goal.id));
+        fields.named["levels"] = levelList(record, goal);
         addText(fields, "review", goal.review ? dateInWords(*goal.review) : std::string());
         list.push_back(std::move(fields));
     }

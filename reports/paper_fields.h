@@ -39,10 +39,15 @@ void addText(Fields &fields, const std::string &name, const std::string &text);
 /// The kitchen from general to specific: sections, their places, the things on them from left to right; and
 /// the things that have no place yet.
 [[nodiscard]] Fields kitchenFields(const model::Case &record, const model::Findings &findings);
+/// One place with its things, as in the list above.
+[[nodiscard]] Fields placeFields(const model::Case &record, const model::Findings &findings,
+                                 const model::Plan &plan, const model::Place &place);
 /// Every kind of mark that the plan uses, in the order in which it is met in the kitchen.
 [[nodiscard]] Fields markFields(const model::Case &record);
 /// The goals with their five levels, best first, and the level found last.
 [[nodiscard]] Fields goalFields(const model::Case &record);
+/// The day of a rating: its own, or its visit's.
+[[nodiscard]] std::optional<model::Date> dayOf(const model::Case &record, const model::Rating &rating);
 /// The switches plusTwo .. minusTwo, one of them true.
 void addLevel(Fields &fields, int level);
 
@@ -56,7 +61,8 @@ void addLevel(Fields &fields, int level);
 /// The lines that stand on a place, from left to right.
 [[nodiscard]] std::vector<const model::PlanLine *> linesOn(const model::Plan &plan, const model::Id &place);
 /// All lines, section by section along the walk.
-[[nodiscard]] std::vector<const model::PlanLine *> linesInWalk(const model::Case &record, const model::Plan &plan);
+[[nodiscard]] std::vector<const model::PlanLine *> linesInWalk(const model::Case &record,
+                                                               const model::Plan &plan);
 /// The places of a unit from the top.
 [[nodiscard]] std::vector<const model::Place *> placesOf(const model::Case &record, const model::Id &unit);
 /// The units in the order of the walk.

@@ -13,10 +13,10 @@ namespace {
 std::vector<const Rating *> ratingsOf(const Case &record, const Id &goal) {
     std::vector<const Rating *> ratings;
     for (const Rating &rating : record.ratings)
-        if (rating.goal == goal && rating.date)
+        if (rating.goal == goal && dayOf(record, rating))
             ratings.push_back(&rating);
     std::stable_sort(ratings.begin(), ratings.end(),
-                     [](const auto *a, const auto *b) { return *a->date < *b->date; });
+                     [&](const auto *a, const auto *b) { return *dayOf(record, *a) < *dayOf(record, *b); });
     return ratings;
 }
 
@@ -26,7 +26,7 @@ std::vector<Fields> ratingFields(const Case &record, const Goal &goal) {
         const std::string &words =
             goal.levels[static_cast<std::size_t>(std::clamp(rating->level, -2, 2) + 2)];
         Fields fields;
-        fields.named["ratedOn"] = dateInWords(*rating->date);
+        fields.named["ratedOn"] = dateInWords(*dayOf(record, *rating));
         addLevel(fields, rating->level);
         fields.named["words"] = withoutStop(words);
         fields.named["written"] = !words.empty();
@@ -58,7 +58,7 @@ std::string oneDecimal(double value) {
     return text;
 }
 
-/// Weight of a goal is importance times difficulty; correlation between goals 0.3.
+/// Weight of a goal is importance times difficulty.
 /// Source: Kiresuk & Sherman 1968; King's College London overview of goal attainment scaling.
 Fields scoreFields(const Case &record) {
     std::vector<std::pair<double, int>> first, last;
@@ -70,8 +70,8 @@ Fields scoreFields(const Case &record) {
         first.emplace_back(weight, ratings.front()->level);
         last.emplace_back(weight, ratings.back()->level);
     }
-    const auto then = attainmentT(first, 0.3);
-    const auto now = attainmentT(last, 0.3);
+    const auto then = attainmentT(first, rhoUsual);
+    const auto now = attainmentT(last, rhoUsual);
     Fields fields;
     fields.named["hasScore"] = then && now;
     fields.named["scoreThen"] = then ? oneDecimal(*then) : std::string();

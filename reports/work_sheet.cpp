@@ -1,8 +1,9 @@
 #include "model/marks.h"
 #include "model/planning.h"
+#include "model/work_order.h"
 #include "reports/paper_fields.h"
 #include "reports/papers.h"
-#include <cmath>
+#include <algorithm>
 #include <cstdio>
 
 namespace reports {
@@ -60,6 +61,26 @@ Result<Fields> labelFields(const Case &record, const Plan &plan) {
     return all;
 }
 
+std::vector<Fields> stepFields(const Case &record, const Findings &findings, const Plan &plan) {
+    std::vector<Fields> list;
+    for (const WorkStep &step : workOrder(record)) {
+        Fields fields;
+        const auto place = std::find_if(record.places.begin(), record.places.end(),
+                                        [&](const Place &p) { return step.place && p.id == *step.place; });
+        if (place != record.places.end()) {
+            fields = placeFields(record, findings, plan, *place);
+            fields.named["where"] = sentenceCase(placeWords(record, place->id));
+        }
+        fields.named["number"] = std::to_string(list.size() + 1);
+        fields.named["atPlace"] = place != record.places.end();
+        fields.named["step"] = step.step;
+        fields.named["minutes"] = std::to_string(step.minutes);
+        addText(fields, "pause", step.pause);
+        list.push_back(std::move(fields));
+    }
+    return list;
+}
+
 } // namespace
 
 Result<Document> workSheet(const Case &record, const Findings &findings, Date on, const std::string &madeBy) {
@@ -75,6 +96,7 @@ Result<Document> workSheet(const Case &record, const Findings &findings, Date on
     add(fields, markFields(record));
     add(fields, supplyFields(record));
     add(fields, *labels);
+    addList(fields, "steps", stepFields(record, findings, **plan));
     fields.named["thingCount"] = std::to_string((*plan)->lines.size());
     fields.named["placeCount"] = std::to_string(record.places.size());
     return fillPaper("work_sheet", fields, record, on, madeBy);
