@@ -54,8 +54,10 @@ struct Findings {
     Basis heavyLimitBasis = Basis::Usual;
     bool children = true;
     Centimetres childReach{150};
-    double touchSensitivity = 1.0;                 // 1 normal, less if reduced
-    std::vector<std::string> acceptedMarks;        // keys of the kit told apart in the marker test
+    double touchSensitivity = 1.0; // 1 normal, less if reduced
+    // Kit keys told apart in the marker test, else expected to be from the kit; never one that is banned.
+    // None or one is a result: no pair of marks can be told apart.
+    std::vector<std::string> acceptedMarks;
     std::map<std::string, std::string> bannedMarks; // key -> reason in words
     friend bool operator==(const Findings &, const Findings &) = default;
 };
@@ -63,8 +65,8 @@ struct Findings {
 [[nodiscard]] Findings findingsOf(const Case &record, Date on);
 
 /// Reads what was typed for a measurement, for the message beside its field.
-/// Ok: the value said back in words ("logMAR 0.60"); Fails with NotUnderstood ("Not an acuity: 6/. For example 6/24.")
-/// or OutOfRange.
+/// Ok: the value said back in words ("logMAR 0.60"); Fails with NotUnderstood ("Not an acuity: 6/. For
+/// example 6/24.") or OutOfRange.
 [[nodiscard]] Result<std::string> readBack(const Measurement &measurement);
 
 /// Reads a length with its unit: "40", "40 cm", "400 mm", "1.4 m", "16 in", "5 ft 3 in"; a bare number is cm.

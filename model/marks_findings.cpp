@@ -51,6 +51,10 @@ std::string names(const std::vector<std::string> &keys) {
     return words;
 }
 
+std::string onlyOne(const std::vector<std::string> &keys) {
+    return keys.empty() ? "no pair expected" : "no pair expected; " + names(keys) + " alone, for one meaning";
+}
+
 Finding acceptedFinding(const std::vector<std::string> &keys, const std::vector<std::string> &without,
                         const Measurement &from) {
     const std::string topic = "Marks told apart";
@@ -87,12 +91,11 @@ MarksMeaning marksMeaning(const Case &record, double sensitivity,
             missed(marker, sensitivity) < confusionLimit)
             allowed.push_back(&marker);
     const LargestSet largest(allowed, sensitivity);
-    if (largest.best().size() > 1)
-        for (const Marker *marker : largest.best())
-            meaning.accepted.push_back(marker->key);
+    for (const Marker *marker : largest.best())
+        meaning.accepted.push_back(marker->key);
     meaning.all.push_back(
         notMeasured(Domain::Touch, "Marks told apart",
-                    meaning.accepted.empty() ? "no pair expected" : names(meaning.accepted),
+                    meaning.accepted.size() > 1 ? names(meaning.accepted) : onlyOne(meaning.accepted),
                     "Not tested with the client: expected from the kit's features and the sensitivity. Do "
                     "the marker test before "
                     "many things are marked.",

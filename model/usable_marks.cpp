@@ -19,15 +19,7 @@ bool canRead(MarkMedium medium, const Case &record, const Findings &findings) {
     return false;
 }
 
-/// The marker test was done, whatever came of it: "none" leaves no touch mark.
-bool markerTestDone(const Case &record, const Findings &findings) {
-    const auto done = [](const Measurement &result) {
-        return result.test == Test::AcceptedMarks && !result.typed.empty();
-    };
-    return !findings.acceptedMarks.empty() ||
-           std::any_of(record.measurements.begin(), record.measurements.end(), done);
-}
-
+/// Told apart in the marker test, or expected to be; the findings hold which.
 bool accepted(const Marker &marker, const Findings &findings) {
     const auto &keys = findings.acceptedMarks;
     return std::find(keys.begin(), keys.end(), marker.key) != keys.end();
@@ -71,10 +63,9 @@ bool ruledOut(const Marker &marker, const Case &record) {
 }
 
 std::vector<Marker> usableMarks(const Case &record, const Findings &findings) {
-    const bool tested = markerTestDone(record, findings);
     std::vector<Marker> out;
     for (const auto &marker : markerKit()) {
-        const bool told = !tested || accepted(marker, findings) || marker.medium != MarkMedium::Touch;
+        const bool told = marker.medium != MarkMedium::Touch || accepted(marker, findings);
         if (told && canRead(marker.medium, record, findings) && !findings.bannedMarks.contains(marker.key) &&
             !ruledOut(marker, record))
             out.push_back(marker);

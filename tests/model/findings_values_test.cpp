@@ -1,7 +1,9 @@
 #include "model/marks.h"
 #include "model/print_size.h"
+#include "model/usable_marks.h"
 #include "tests/model/fixtures.h"
 #include "tests/model/found.h"
+#include <algorithm>
 
 namespace model::fixtures {
 
@@ -153,6 +155,22 @@ TEST(Touch, expectedMarksAreToldApartPairByPair) {
                 }
         EXPECT_EQ(about(findings, "Marks told apart").sureness, Sureness::NotMeasured);
     }
+}
+
+TEST(Touch, worseFeelingNeverLeavesMoreMarks) {
+    std::size_t before = markerKit().size();
+    for (const char *filament : {"2.83", "3.61", "4.31", "4.56", "6.65"}) {
+        Case record = unworried("Invented", "I0");
+        record.measurements = {result(Kind::Monofilament, filament, Side::Right)};
+        const Findings findings = findingsOf(record, visitDay);
+        EXPECT_LE(findings.acceptedMarks.size(), before) << filament;
+        before = findings.acceptedMarks.size();
+        const auto usable = usableMarks(record, findings);
+        const auto touch = std::count_if(usable.begin(), usable.end(),
+                                         [](const Marker &m) { return m.medium == MarkMedium::Touch; });
+        EXPECT_EQ(static_cast<std::size_t>(touch), before) << "the plan uses what the findings expect";
+    }
+    EXPECT_LE(before, 1u);
 }
 
 TEST(Touch, acceptedMarksComeFromTheTestWithoutTheBannedOnes) {
