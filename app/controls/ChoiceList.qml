@@ -22,9 +22,13 @@ ModalPane {
     function seek(letter: string): void {
         pane.typed += letter.toLowerCase();
         forget.restart();
+        // The same letter again goes on to the next row that begins with it.
+        const again = pane.typed.length > 1 && pane.typed === letter.toLowerCase().repeat(pane.typed.length);
+        const wanted = again ? letter.toLowerCase() : pane.typed;
+        const from = pane.current + (pane.typed.length === 1 || again ? 1 : 0);
         for (let i = 0; i < pane.choices.length; ++i) {
-            const at = (pane.current + i) % pane.choices.length;
-            if (pane.choices[at].toLowerCase().startsWith(pane.typed)) {
+            const at = (from + i) % pane.choices.length;
+            if (pane.choices[at].toLowerCase().startsWith(wanted)) {
                 pane.focusRow(at);
                 return;
             }
@@ -69,7 +73,7 @@ ModalPane {
                         pane.focusRow(0);
                     else if (event.key === Qt.Key_End)
                         pane.focusRow(rows.count - 1);
-                    else if (event.text.trim() !== "" && !(event.modifiers & (Qt.ControlModifier | Qt.AltModifier)))
+                    else if (event.text > " " && event.text !== "\u007f" && !(event.modifiers & (Qt.ControlModifier | Qt.AltModifier)))
                         pane.seek(event.text);
                     else
                         return;

@@ -17,6 +17,7 @@ Item {
     required property string unavailable
     readonly property bool isEntry: field.kind !== "heading" && field.kind !== "caution" && field.kind !== "quiet"
     signal edited(string value)
+    signal typing(string text)
 
     function focusField(): void {
         if (field.kind === "choice")

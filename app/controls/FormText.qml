@@ -15,5 +15,16 @@ TextEntry {
     note: entry.field.note
     unavailable: entry.field.unavailable
     multiline: entry.field.kind === "multiline"
-    onAccepted: typed => entry.field.edited(typed)
+    onAccepted: typed => {
+        pause.stop();
+        entry.field.edited(typed);
+    }
+    onTyped: pause.restart()
+
+    Timer {
+        id: pause
+
+        interval: 1000
+        onTriggered: entry.field.typing(entry.text)
+    }
 }

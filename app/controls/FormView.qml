@@ -4,13 +4,14 @@ import Feltmark
 
 // A form from a FormModel: one field below the other, Tab goes from field to field, errors and results beside them.
 // A change of values never moves the focus and never rebuilds a field.
-// Properties: model. Signal: edited(key, value). Functions: focusFirst(), focusKey(key) (false if there is none).
+// Properties: model. Signals: edited(key, value); typing(key, text) a second after typing stopped. Functions: focusFirst(), focusKey(key) (false if there is none).
 // Use: FormView { model: page.sight.form; onEdited: (key, value) => page.sight.edit(key, value) }
 Column {
     id: form
 
     required property var model
     signal edited(string key, string value)
+    signal typing(string key, string text)
 
     function focusKey(key: string): bool {
         for (let i = 0; i < fields.count; ++i) {
@@ -44,6 +45,7 @@ Column {
             id: field
 
             onEdited: value => form.edited(field.key, value)
+            onTyping: text => form.typing(field.key, text)
         }
     }
 }

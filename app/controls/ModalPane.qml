@@ -20,9 +20,8 @@ T.Dialog {
     parent: T.Overlay.overlay
     anchors.centerIn: parent
     width: Math.min(pane.room - 2 * Theme.ringRoom, 36 * Theme.body)
-    height: Math.min(parent ? (parent as Item).height - 2 * Theme.ringRoom : 480, column.implicitHeight + 4 * Theme.gap)
-    padding: 2 * Theme.gap
-    rightPadding: 0
+    height: Math.min(parent ? (parent as Item).height - 2 * Theme.ringRoom : 480, column.implicitHeight + 4 * Theme.gap + 2 * Theme.controlEdge)
+    padding: Theme.controlEdge
 
     onAboutToShow: pane.opener = pane.parent ? pane.parent.Window.activeFocusItem : null
     onClosed: {
@@ -45,12 +44,14 @@ T.Dialog {
     contentItem: PageScroll {
         id: scroll
 
-        contentHeight: column.implicitHeight
+        contentHeight: column.implicitHeight + 4 * Theme.gap
 
         Column {
             id: column
 
-            width: scroll.inner
+            x: 2 * Theme.gap
+            y: 2 * Theme.gap
+            width: scroll.inner - 3 * Theme.gap
             spacing: 2 * Theme.gap
 
             Heading {

@@ -16,7 +16,7 @@ FocusScope {
     property string kicker
     property list<string> commands
     property bool stepsInPage: Theme.em(Window.width) < 60 && page.shell.hasSteps
-    readonly property bool twoPanes: Theme.em(Window.width) >= 48 && aside.children.length > 0
+    readonly property bool twoPanes: Theme.em(Window.width) >= 48 && aside.implicitHeight > 0
     readonly property int margin: Theme.em(Window.width) < 26 ? Math.max(Theme.gap, Theme.ringRoom) : 3 * Theme.gap
     default property alias content: entry.data
     property alias aside: aside.data

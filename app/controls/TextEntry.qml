@@ -65,19 +65,22 @@ Column {
 
             property string handedOver: entry.value
             property bool hintTold: false
-            readonly property bool unsaved: area.text !== area.handedOver && !area.readOnly
+            readonly property bool unsaved: area.isUnsaved()
             readonly property string spokenName: entry.label + (entry.unit ? ", " + entry.unit : "") + (entry.unavailable ? qsTr(", unavailable") : "") + (entry.error ? qsTr(", error: %1").arg(entry.error) : "") + (entry.note ? ", " + entry.note : "")
             readonly property string spokenHint: entry.unavailable || (area.hintTold ? "" : entry.hint)
 
+            function isUnsaved(): bool {
+                return area.text !== area.handedOver && !area.readOnly;
+            }
             function take(text: string): void {
-                if (area.unsaved && area.activeFocus)
+                if (area.isUnsaved() && area.activeFocus)
                     return;
                 area.handedOver = text;
                 if (area.text !== text)
                     area.text = text;
             }
             function handOver(): void {
-                if (!area.unsaved)
+                if (!area.isUnsaved())
                     return;
                 area.handedOver = area.text;
                 entry.accepted(area.text);
@@ -102,6 +105,8 @@ Column {
             Keys.priority: Keys.BeforeItem
             Keys.onTabPressed: area.nextItemInFocusChain(true).forceActiveFocus(Qt.TabFocusReason)
             Keys.onBacktabPressed: area.nextItemInFocusChain(false).forceActiveFocus(Qt.BacktabFocusReason)
+            // Ctrl+Return is also a command of the window.
+            Keys.onShortcutOverride: event => event.accepted = entry.multiline && event.key === Qt.Key_Return && event.modifiers === Qt.ControlModifier
             Keys.onReturnPressed: event => area.returnPressed(event)
             Keys.onEnterPressed: event => area.returnPressed(event)
             Keys.onDownPressed: event => {
@@ -110,7 +115,7 @@ Column {
                     entry.leftDown();
             }
             Component.onCompleted: area.text = entry.value
-            onTextChanged: if (area.unsaved)
+            onTextChanged: if (area.isUnsaved())
                 entry.typed(area.text)
             onActiveFocusChanged: {
                 if (!area.activeFocus) {

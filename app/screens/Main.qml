@@ -31,6 +31,8 @@ Window {
             "previousRegion": () => window.moveRegion(-1),
             "whereAmI": () => window.shell.say(window.shell.whereAmI(speaker.nameOf(window.activeFocusItem))),
             "goTo": () => goToDialog.start(),
+            "undo": () => window.shell.undo(),
+            "redo": () => window.shell.redo(),
             "lock": () => window.shell.lock(),
             "larger": () => window.shell.larger(),
             "smaller": () => window.shell.smaller(),
@@ -124,16 +126,16 @@ Window {
             required property var keySequences
 
             Shortcut {
-                sequences: command.key === "undo" || command.key === "redo" ? [] : command.keySequences
+                sequences: firstKeys.takes(command.key) ? [] : command.keySequences
                 onActivated: window.act(command.key)
             }
         }
     }
-    UndoKeys {
-        undoKeys: window.shell.keys.undoSequences
-        redoKeys: window.shell.keys.redoSequences
-        onUndo: window.shell.undo()
-        onRedo: window.shell.redo()
+    FirstKeys {
+        id: firstKeys
+
+        keys: window.shell.keys
+        onPressed: command => window.act(command)
     }
     Item {
         id: holder

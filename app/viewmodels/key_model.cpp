@@ -7,11 +7,17 @@ namespace {
 
 enum Role { Key = Qt::UserRole + 1, Title, Sequences };
 
+/// A letter alone would be lost to typing.
+bool isTyping(QKeyCombination key) {
+    return key.key() < Qt::Key_Escape &&
+           !(key.keyboardModifiers() & (Qt::ControlModifier | Qt::AltModifier | Qt::MetaModifier));
+}
+
 std::optional<QStringList> readSequences(const QString &typed) {
     QStringList read;
     for (const QString &part : typed.split(QLatin1Char(','), Qt::SkipEmptyParts)) {
         const QKeySequence sequence = QKeySequence::fromString(part.trimmed(), QKeySequence::PortableText);
-        if (sequence.count() != 1 || sequence[0].key() == Qt::Key_unknown)
+        if (sequence.count() != 1 || sequence[0].key() == Qt::Key_unknown || isTyping(sequence[0]))
             return std::nullopt;
         read << sequence.toString(QKeySequence::PortableText);
     }

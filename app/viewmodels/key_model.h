@@ -19,8 +19,6 @@ class KeyModel : public KeyedListModel<KeyCommand> {
     QML_ELEMENT
     QML_UNCREATABLE("owned by the shell")
     Q_PROPERTY(QStringList lines READ lines NOTIFY keysChanged)
-    Q_PROPERTY(QStringList undoSequences READ undoSequences NOTIFY keysChanged)
-    Q_PROPERTY(QStringList redoSequences READ redoSequences NOTIFY keysChanged)
 
 public:
     explicit KeyModel(QObject *parent = nullptr);
@@ -31,8 +29,6 @@ public:
     Q_INVOKABLE [[nodiscard]] QString keyOf(const QString &command) const;
     /// "Undo: Ctrl+Z", a line for each command.
     [[nodiscard]] QStringList lines() const;
-    [[nodiscard]] QStringList undoSequences() const { return sequencesOf(QStringLiteral("undo")); }
-    [[nodiscard]] QStringList redoSequences() const { return sequencesOf(QStringLiteral("redo")); }
     Q_INVOKABLE [[nodiscard]] QString titleOf(const QString &command) const;
     [[nodiscard]] QStringList sequencesOf(const QString &command) const;
     /// Sets the keys of a command: "F12, Ctrl+.", or nothing to switch it off. Returns a sentence if that

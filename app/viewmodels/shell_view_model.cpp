@@ -14,6 +14,10 @@ constexpr qint64 progressEveryMs = 10'000;
 
 ShellViewModel::ShellViewModel(QObject *parent) : QObject(parent) {}
 
+std::vector<double> ShellViewModel::scales() {
+    return {textScales.begin(), textScales.end()};
+}
+
 QVariantMap ShellViewModel::pageProperties() const {
     QVariantMap properties = m_page.properties;
     properties.insert(QStringLiteral("shell"), QVariant::fromValue(const_cast<ShellViewModel *>(this)));
@@ -199,6 +203,9 @@ void ShellViewModel::setLocked(bool locked) {
     if (locked) {
         // Nothing of the client stays behind a lock, not even what was said.
         m_page = {};
+        m_clientName.clear();
+        m_clientLine.clear();
+        m_steps.setRows({});
         m_message.clear();
         m_messages.setRows({});
         m_destinations.setRows({});

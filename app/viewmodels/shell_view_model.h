@@ -65,6 +65,8 @@ public:
     [[nodiscard]] bool isLocked() const { return m_locked; }
     [[nodiscard]] QString busyWith() const { return m_busyWith; }
     [[nodiscard]] double progress() const { return m_progress; }
+    /// The text sizes on offer, 1 to 4.
+    [[nodiscard]] static std::vector<double> scales();
     /// 1 to 4; other values are refused.
     [[nodiscard]] double textScale() const { return m_textScale; }
     /// "light", "dark" or "contrast"; other words are refused.

@@ -136,7 +136,7 @@ bool settle(QQuickItem *root) {
         if (clock.elapsed() > 5000)
             return false;
         QCoreApplication::processEvents();
-        QThread::msleep(4); // a frame of the offscreen window
+        QThread::msleep(2); // the offscreen window draws in between
         size_t now = 1;
         addGeometry(root, now);
         same = now == before ? same + 1 : 0;

@@ -3,10 +3,12 @@
 #include "layout_faults.h"
 #include <QGuiApplication>
 #include <QQmlApplicationEngine>
+#include <QQmlComponent>
 #include <QQuickStyle>
 #include <QQuickWindow>
 #include <QtQml/qqmlextensionplugin.h>
 #include <gmock/gmock.h>
+#include <memory>
 
 Q_IMPORT_QML_PLUGIN(FeltmarkPlugin)
 Q_IMPORT_QML_PLUGIN(GalleryPlugin)
@@ -37,23 +39,75 @@ private:
     QQmlApplicationEngine m_engine;
 };
 
-TEST_F(Layout, holdsInEveryThemeTextSizeAndWindowSize) {
+class ThemedLayout : public Layout, public testing::WithParamInterface<const char *> {};
+
+TEST_P(ThemedLayout, holdsInEveryTextSizeAndWindowSize) {
     ASSERT_NE(window(), nullptr);
+    m_shell.setThemeMode(QString::fromLatin1(GetParam()));
     for (const QSize size : {QSize(1280, 800), QSize(1366, 768)})
-        for (const char *theme : {"light", "dark", "contrast"})
-            for (const double scale : {1.0, 1.5, 2.0, 4.0}) {
-                window()->resize(size);
-                m_shell.setThemeMode(QString::fromLatin1(theme));
-                m_shell.setTextScale(scale);
-                for (const QString &page : m_shell.pageKeys()) {
-                    m_shell.goTo(page);
-                    expectNoFaults(QStringLiteral("%1, %2, %3 %, %4 wide")
-                                       .arg(page, QString::fromLatin1(theme))
-                                       .arg(100 * scale)
-                                       .arg(size.width()));
-                }
+        for (const double scale : {1.0, 1.5, 2.0, 4.0}) {
+            window()->resize(size);
+            m_shell.setTextScale(scale);
+            for (const QString &page : m_shell.pageKeys()) {
+                m_shell.goTo(page);
+                expectNoFaults(
+                    QStringLiteral("%1, %2 %, %3 wide").arg(page).arg(100 * scale).arg(size.width()));
             }
+        }
 }
+
+INSTANTIATE_TEST_SUITE_P(Themes, ThemedLayout, testing::Values("light", "dark", "contrast"));
+
+TEST_F(Layout, holdsInEveryDialog) {
+    ASSERT_NE(window(), nullptr);
+    for (const double scale : {1.0, 4.0}) {
+        m_shell.setTextScale(scale);
+        for (const char *command : {"help", "allKeys", "messages", "goTo"}) {
+            m_shell.goTo("fields"); // closes the last dialog
+            ASSERT_TRUE(
+                QMetaObject::invokeMethod(window(), "act", Q_ARG(QString, QString::fromLatin1(command))));
+            expectNoFaults(QStringLiteral("%1, %2 %").arg(QString::fromLatin1(command)).arg(100 * scale));
+        }
+    }
+}
+
+struct Planted {
+    const char *fault;
+    const char *qml;
+};
+
+/// The walk must find what is planted, or its silence means nothing.
+class PlantedFault : public testing::TestWithParam<Planted> {};
+
+TEST_P(PlantedFault, isFound) {
+    QQuickWindow window;
+    window.resize(400, 400);
+    window.show();
+    QQmlEngine engine;
+    engine.addImportPath(QStringLiteral("qrc:/qt/qml"));
+    QQmlComponent component(&engine);
+    component.setData(QByteArray("import QtQuick\nimport QtQuick.Templates as T\n") + GetParam().qml, QUrl());
+    const std::unique_ptr<QObject> object(component.create());
+    ASSERT_NE(object, nullptr) << component.errorString().toStdString();
+    auto *item = qobject_cast<QQuickItem *>(object.get());
+    item->setParentItem(window.contentItem());
+    EXPECT_TRUE(layout::settle(item));
+    EXPECT_THAT(layout::faultsUnder(item).join(u'\n').toStdString(), testing::HasSubstr(GetParam().fault));
+}
+
+INSTANTIATE_TEST_SUITE_P(
+    Each, PlantedFault,
+    testing::Values(
+        Planted{"is truncated", "Text { width: 40; elide: Text.ElideRight; text: 'Words that are cut' }"},
+        Planted{"high in",
+                "Text { width: 60; height: 20; wrapMode: Text.Wrap; text: 'Words that need more lines' }"},
+        Planted{"wide in", "Text { width: 40; text: 'Words that do not wrap' }"},
+        Planted{"lies outside", "Item { width: 30; height: 30; Text { x: 20; text: 'Words' } }"},
+        Planted{"is only", "T.Button { width: 60; height: 30; activeFocusOnTab: true }"},
+        Planted{"overlaps", "Column { spacing: -9; Text { text: 'One' } Text { text: 'Two' } }"},
+        Planted{"no room for the focus ring",
+                "Item { width: 90; height: 90; clip: true; Item { width: 90; height: 60; "
+                "Item { objectName: 'focusRing'; x: -5; width: 100; height: 70 } } }"}));
 
 } // namespace
 

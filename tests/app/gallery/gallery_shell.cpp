@@ -19,6 +19,11 @@ GalleryShell::GalleryShell(QObject *parent) : ShellViewModel(parent) {
     addPage({"fields", tr("Fields"), galleryFile("FieldsPage"), {}, help});
     addPage({"form", tr("Form and list"), galleryFile("FormPage"), {}, help});
     addPage({"pictures", tr("Pictures"), galleryFile("PicturesPage"), {}, help});
+    addPage({"settings",
+             tr("Settings"),
+             QUrl("qrc:/qt/qml/Feltmark/screens/SettingsScreen.qml"),
+             {{"settings", QVariant::fromValue(&m_settings)}},
+             help});
     addPage({"broken", tr("Broken"), galleryFile("NoSuchPage"), {}, help});
     addPage({"locked", tr("Locked"), galleryFile("LockedPage"), {}, help});
     setClient(tr("Invented Person"), tr("Visit 4, 25 November"));

@@ -1,7 +1,7 @@
 #pragma once
 #include "app/viewmodels/form_model.h"
 #include "app/viewmodels/row_model.h"
-#include "app/viewmodels/shell_view_model.h"
+#include "app/viewmodels/settings_view_model.h"
 
 namespace gallery {
 
@@ -28,6 +28,7 @@ protected:
 
 private:
     void fill();
+    app::SettingsViewModel m_settings{this};
     app::FormModel m_form;
     app::RowModel m_things;
     std::vector<std::vector<app::FormField>> m_before;

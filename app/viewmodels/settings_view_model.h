@@ -1,0 +1,38 @@
+#pragma once
+#include "app/viewmodels/form_model.h"
+#include "app/viewmodels/shell_view_model.h"
+
+namespace app {
+
+/// How the program looks and which keys it takes. Keys of settings: "theme", "textScale", "key.COMMAND".
+class SettingsViewModel : public QObject {
+    Q_OBJECT
+    QML_ELEMENT
+    QML_UNCREATABLE("owned by main.cpp")
+    Q_PROPERTY(app::FormModel *form READ form CONSTANT)
+
+public:
+    /// The shell outlives the settings.
+    explicit SettingsViewModel(ShellViewModel *shell);
+    [[nodiscard]] FormModel *form() { return &m_form; }
+    /// Takes what the therapist chose or typed. What cannot be stays in its field with a sentence.
+    Q_INVOKABLE void edit(const QString &key, const QString &value);
+    /// Takes up a setting as it was kept. What is no longer valid is passed over.
+    void restore(const QString &key, const QString &kept);
+
+signals:
+    /// To be kept for the next start.
+    void kept(const QString &key, const QString &value);
+
+private:
+    void fill();
+    /// The sentence if it cannot be.
+    [[nodiscard]] QString apply(const QString &key, const QString &value);
+    [[nodiscard]] FormField keyField(const KeyCommand &command) const;
+
+    ShellViewModel *m_shell;
+    FormModel m_form;
+    QString m_refusedKey, m_refusedValue, m_refusedWhy;
+};
+
+} // namespace app

@@ -1,0 +1,194 @@
+#include "app/viewmodels/form_model.h"
+#include "app/viewmodels/settings_view_model.h"
+#include "app/viewmodels/shell_view_model.h"
+#include <QSignalSpy>
+#include <gmock/gmock.h>
+
+namespace app {
+namespace {
+
+using testing::ElementsAre;
+using testing::IsEmpty;
+
+std::vector<FormField> fields(std::initializer_list<const char *> keys) {
+    std::vector<FormField> made;
+    for (const char *key : keys)
+        made.push_back({.key = QString::fromLatin1(key)});
+    return made;
+}
+
+QStringList keysOf(const FormModel &model) {
+    QStringList keys;
+    for (const FormField &field : model.rows())
+        keys << field.key;
+    return keys;
+}
+
+TEST(FormModel, tellsOfAChangedValueWithoutRebuildingAnyField) {
+    FormModel model;
+    model.setRows(fields({"width", "depth"}));
+    QSignalSpy changes(&model, &FormModel::dataChanged), inserted(&model, &FormModel::rowsInserted),
+        removed(&model, &FormModel::rowsRemoved), reset(&model, &FormModel::modelReset);
+    std::vector<FormField> next = model.rows();
+    next[1].value = "30";
+    model.setRows(next);
+    EXPECT_EQ(changes.size(), 1);
+    EXPECT_EQ(inserted.size() + removed.size() + reset.size(), 0);
+    EXPECT_EQ(model.data(model.index(1), model.roleNames().key("value")).toString(), "30");
+}
+
+TEST(FormModel, keepsTheFieldsThatStayWhenOthersComeGoOrMove) {
+    FormModel model;
+    model.setRows(fields({"a", "b", "c"}));
+    QSignalSpy inserted(&model, &FormModel::rowsInserted), removed(&model, &FormModel::rowsRemoved),
+        moved(&model, &FormModel::rowsMoved);
+    model.setRows(fields({"c", "new", "a"}));
+    EXPECT_EQ(keysOf(model), (QStringList{"c", "new", "a"}));
+    EXPECT_EQ(inserted.size(), 1);
+    EXPECT_EQ(removed.size(), 1);
+    EXPECT_EQ(moved.size(), 1);
+}
+
+TEST(KeyModel, takesMoreThanOneKeyAndNone) {
+    KeyModel keys;
+    EXPECT_EQ(keys.setSequences("goTo", "Ctrl+J, F4"), QString());
+    EXPECT_EQ(keys.sequencesOf("goTo"), (QStringList{"Ctrl+J", "F4"}));
+    EXPECT_EQ(keys.setSequences("goTo", ""), QString());
+    EXPECT_THAT(keys.sequencesOf("goTo"), IsEmpty());
+}
+
+class RefusedKeys : public testing::TestWithParam<const char *> {};
+
+TEST_P(RefusedKeys, leaveTheKeysAsTheyWere) {
+    KeyModel keys;
+    EXPECT_NE(keys.setSequences("goTo", QString::fromLatin1(GetParam())), QString());
+    EXPECT_EQ(keys.sequencesOf("goTo"), (QStringList{"Ctrl+G", "Ctrl+F"}));
+}
+
+// No key of that name; a letter that typing needs; taken by "where am I"; two keys in a row.
+INSTANTIATE_TEST_SUITE_P(Typed, RefusedKeys, testing::Values("banana", "g", "F12", "Ctrl+K Ctrl+L"));
+
+TEST(Shell, everyShippedKeyHasOneCommand) {
+    QStringList seen;
+    for (const KeyCommand &command : shippedKeys())
+        for (const QString &sequence : command.sequences) {
+            EXPECT_FALSE(seen.contains(sequence)) << sequence.toStdString();
+            seen << sequence;
+        }
+}
+
+TEST(Shell, saysThatAPageIsNotThereAndKeepsTheOldOne) {
+    ShellViewModel shell;
+    shell.addPage({"sight", "Sight", QUrl("qrc:/Sight.qml"), {}, ""});
+    shell.goTo("sight");
+    QSignalSpy said(&shell, &ShellViewModel::said);
+    shell.goTo("nowhere");
+    EXPECT_EQ(shell.page(), "sight");
+    ASSERT_EQ(said.size(), 1);
+    EXPECT_EQ(said[0][0].toString(), "There is no page of the name nowhere.");
+}
+
+TEST(Shell, asksForTypingInHandBeforeItLeavesAPageOrLocks) {
+    ShellViewModel shell;
+    shell.addPage({"sight", "Sight", QUrl("qrc:/Sight.qml"), {}, ""});
+    QStringList pageAtLeaving;
+    QObject::connect(&shell, &ShellViewModel::leaving, [&] { pageAtLeaving << shell.page(); });
+    shell.goTo("sight");
+    shell.lock();
+    EXPECT_EQ(pageAtLeaving, (QStringList{"", "sight"}));
+}
+
+TEST(Shell, keepsNothingOfTheClientBehindALock) {
+    ShellViewModel shell;
+    shell.addPage({"sight", "Sight", QUrl("qrc:/Sight.qml"), {}, ""});
+    shell.setClient("Invented Person", "Visit 4");
+    shell.setSteps({{"sight", 1, "Sight", "2 not tested", false, false}});
+    shell.goTo("sight");
+    shell.say("Undone: rice daily.");
+    shell.findDestinations("");
+    shell.lock();
+    EXPECT_TRUE(shell.isLocked());
+    EXPECT_EQ(shell.page(), "");
+    EXPECT_EQ(shell.message(), "");
+    EXPECT_EQ(shell.clientName(), "");
+    EXPECT_EQ(shell.clientLine(), "");
+    EXPECT_FALSE(shell.hasSteps());
+    EXPECT_THAT(shell.messages()->rows(), IsEmpty());
+    EXPECT_THAT(shell.destinations()->rows(), IsEmpty());
+}
+
+TEST(Shell, speaksTheSameSentenceTwiceAndListsTheNewestFirst) {
+    ShellViewModel shell;
+    QSignalSpy said(&shell, &ShellViewModel::said);
+    shell.say("Saved.");
+    shell.say("Saved.");
+    shell.say("Not saved: disk full.");
+    shell.sayAgain();
+    EXPECT_EQ(said.size(), 4);
+    EXPECT_EQ(said[3][0].toString(), "Not saved: disk full.");
+    EXPECT_EQ(shell.messages()->rows().front().title, "Not saved: disk full.");
+}
+
+TEST(Shell, stepsTheTextThroughItsSizesAndSaysWhereItEnds) {
+    ShellViewModel shell;
+    std::vector<double> sizes;
+    for (int i = 0; i < 6; ++i) {
+        shell.larger();
+        sizes.push_back(shell.textScale());
+    }
+    EXPECT_THAT(sizes, ElementsAre(1.25, 1.5, 2, 3, 4, 4));
+    EXPECT_EQ(shell.message(), "Text is at its largest, 400 percent.");
+    shell.smaller();
+    EXPECT_EQ(shell.textScale(), 3);
+}
+
+TEST(Shell, goesToAStepByItsNumberAndSaysWhereItIs) {
+    ShellViewModel shell;
+    shell.addPage({"safety", "Safety", QUrl("qrc:/Safety.qml"), {}, ""});
+    shell.addPage({"sight", "Sight", QUrl("qrc:/Sight.qml"), {}, ""});
+    shell.setClient("Invented Person", "Visit 4");
+    shell.setSteps({{"safety", 1, "Safety", "", true, false}, {"sight", 2, "Sight", "", false, false}});
+    shell.goToStep(2);
+    EXPECT_EQ(shell.page(), "sight");
+    EXPECT_EQ(shell.whereAmI("Letter size, N"), "Invented Person. Step 2 of 2: Sight. Letter size, N.");
+    shell.goToStep(7);
+    EXPECT_EQ(shell.message(), "There is no step 7 here.");
+}
+
+TEST(Shell, findsPagesByAnyPartOfTheirName) {
+    ShellViewModel shell;
+    shell.addPage({"safety", "Safety", QUrl("qrc:/Safety.qml"), {}, ""});
+    shell.addPage({"sight", "Sight", QUrl("qrc:/Sight.qml"), {}, ""});
+    shell.findDestinations("IGH");
+    ASSERT_EQ(shell.destinations()->rows().size(), 1U);
+    EXPECT_EQ(shell.destinations()->rows()[0].key, "sight");
+}
+
+TEST(Settings, keepWhatWasChosenAndRestoreIt) {
+    ShellViewModel shell;
+    SettingsViewModel settings(&shell);
+    QSignalSpy kept(&settings, &SettingsViewModel::kept);
+    settings.edit("theme", "High contrast");
+    EXPECT_EQ(shell.themeMode(), "contrast");
+    EXPECT_TRUE(kept.contains(QVariantList{"theme", "contrast"}));
+    ShellViewModel next;
+    SettingsViewModel restored(&next);
+    for (const QVariantList &setting : kept)
+        restored.restore(setting[0].toString(), setting[1].toString());
+    EXPECT_EQ(next.themeMode(), "contrast");
+}
+
+TEST(Settings, showARefusedKeyAsItWasTypedWithTheReason) {
+    ShellViewModel shell;
+    SettingsViewModel settings(&shell);
+    settings.edit("key.help", "F12");
+    for (const FormField &field : settings.form()->rows())
+        if (field.key == "key.help") {
+            EXPECT_EQ(field.value, "F12");
+            EXPECT_EQ(field.error, "F12 is taken: Where am I. Choose another key, or change that one first.");
+        }
+    EXPECT_EQ(shell.keys()->keyOf("help"), "F1");
+}
+
+} // namespace
+} // namespace app
