@@ -47,10 +47,11 @@ std::optional<Found> Annealer::run(const Stage &stage) {
 }
 
 void Annealer::changePlaces() {
-    const int draw = m_random.below(55);
-    if (draw < 40)
+    constexpr int moves = 40, swaps = 30, blocks = 10;
+    const int draw = m_random.below(moves + swaps + blocks);
+    if (draw < moves)
         movePlace();
-    else if (draw < 45)
+    else if (draw < moves + swaps)
         swapPlaces();
     else
         swapBlocks();
@@ -66,7 +67,7 @@ void Annealer::movePlace() {
         p = m_random.oneOf(m_tables.allowedPlaces[i]);
     if (p == m_state.place(i) || m_tables.allowed[i * m_tables.places + p] == 0)
         return;
-    const SearchCost delta = m_state.moveDelta(i, p);
+    const SearchCost delta = m_state.moveDeltaWithin(i, p, m_allowance);
     if (delta.score() > m_allowance)
         return;
     m_state.put(i, p, delta);
@@ -79,8 +80,10 @@ void Annealer::swapPlaces() {
     if (p == q || m_tables.allowed[i * m_tables.places + q] == 0 ||
         m_tables.allowed[j * m_tables.places + p] == 0)
         return;
-    put(i, q);
-    put(j, p);
+    if (!exchangeFits(p, q, m_tables.width[i] - m_tables.width[j]))
+        return;
+    if (!put(i, q) || !put(j, p))
+        return undo();
     decide();
 }
 
@@ -90,6 +93,11 @@ void Annealer::block(std::vector<int> &list, int like, int kind) const {
         if (kind == 2 || (kind == 0 && m_tables.subOf[i] == m_tables.subOf[like]) ||
             (kind == 1 && m_tables.groupOf[i] == m_tables.groupOf[like]))
             list.push_back(i);
+}
+
+/// False if `more` width that goes from `p` to `q` would overfill them more than they are: no use to try.
+bool Annealer::exchangeFits(int p, int q, std::int64_t more) const {
+    return m_state.overflowAdded(q, more) + m_state.overflowAdded(p, -more) <= 0;
 }
 
 void Annealer::swapBlocks() {
@@ -103,6 +111,13 @@ void Annealer::swapBlocks() {
     m_there.clear();
     if (!m_state.itemsIn(q).empty())
         block(m_there, m_random.oneOf(m_state.itemsIn(q)), kind);
+    std::int64_t more = 0;
+    for (const int a : m_here)
+        more += m_tables.width[a];
+    for (const int b : m_there)
+        more -= m_tables.width[b];
+    if (!exchangeFits(p, q, more))
+        return;
     for (const int a : m_here)
         if (!put(a, q))
             return undo();
@@ -113,10 +128,11 @@ void Annealer::swapBlocks() {
 }
 
 void Annealer::changeCodes() {
-    const int draw = m_random.below(100);
-    if (draw < 75)
+    constexpr int single = 75, swaps = 22, wholeTypes = 3;
+    const int draw = m_random.below(single + swaps + wholeTypes);
+    if (draw < single)
         changeOneCode();
-    else if (draw < 97)
+    else if (draw < single + swaps)
         swapCodes();
     else
         replaceCode();
@@ -208,7 +224,10 @@ void Annealer::note() {
     }
     if (m_best && m_best->cost <= m_state.total().cost)
         return;
-    m_best = Found{m_state.placement(), m_state.total().cost};
+    if (!m_best)
+        m_best.emplace();
+    m_best->placement = m_state.placement(); // assigned, not made anew: this is often
+    m_best->cost = m_state.total().cost;
 }
 
 } // namespace model

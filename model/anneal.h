@@ -51,6 +51,7 @@ private:
 
     bool put(int i, int p); // false: not allowed there
     bool setCode(int i, int c);
+    [[nodiscard]] bool exchangeFits(int p, int q, std::int64_t more) const;
     void decide(); // keeps the steps taken or takes them back
     void undo();
     void note();

@@ -7,7 +7,6 @@ namespace {
 
 constexpr int nowhere = -1;
 constexpr std::int64_t overflowPenalty = 20; // per 0.001 cm
-constexpr std::int64_t chemicalPenalty = 200'000;
 constexpr std::int64_t sameCodePenalty = 20'000;
 constexpr std::int64_t apartPenalty = 100'000;
 
@@ -27,20 +26,20 @@ SearchState::SearchState(const SearchTables &tables)
     m_typeCount[0] = tables.items;
 }
 
-std::int64_t SearchState::changeCost(int i, int p, int c) const {
-    const SearchTables &t = *m_tables;
-    if (t.changeCost == 0)
-        return 0;
-    return p != t.shownPlace[i] || c != t.shownCode[i] ? t.changeCost : 0;
-}
-
-SearchCost SearchState::pairCost(int i, const LookAlike &other, int c, int near) const {
+inline SearchCost SearchState::pairCost(int i, const LookAlike &other, int c, int near) const {
     const SearchTables &t = *m_tables;
     const int d = m_placement.code[other.item];
     const int confusion = i < other.item ? t.confusion[c * t.codes + d] : t.confusion[d * t.codes + c];
     const bool repeated = other.needsOther && c == d && t.repeatable[c] == 0;
     return {pairRisk(other.cost, near, confusion),
             (repeated ? sameCodePenalty : 0) + (other.apart ? apartPenalty : 0)};
+}
+
+std::int64_t SearchState::changeCost(int i, int p, int c) const {
+    const SearchTables &t = *m_tables;
+    if (t.changeCost == 0)
+        return 0;
+    return p != t.shownPlace[i] || c != t.shownCode[i] ? t.changeCost : 0;
 }
 
 SearchCost SearchState::standingAlone(int i, int p) const {
@@ -57,9 +56,9 @@ SearchCost SearchState::standingAlone(int i, int p) const {
     sum.penalty +=
         overflowPenalty * (overflow(load + t.width[i], t.runWidth[p]) - overflow(load, t.runWidth[p]));
     if (t.klass[i] == 'C')
-        sum.penalty += m_chemical[p] - self < m_food[p] ? chemicalPenalty : 0;
+        sum.penalty += m_chemical[p] - self < m_food[p] ? t.chemicalPenalty : 0;
     else if (t.klass[i] == 'F')
-        sum.penalty += m_food[p] - self < m_chemical[p] ? chemicalPenalty : 0;
+        sum.penalty += m_food[p] - self < m_chemical[p] ? t.chemicalPenalty : 0;
     return sum;
 }
 
@@ -99,6 +98,19 @@ SearchCost SearchState::moveDelta(int i, int p) const {
     delta += standingAlone(i, p);
     delta -= standingAlone(i, m_placement.place[i]);
     return delta;
+}
+
+SearchCost SearchState::moveDeltaWithin(int i, int p, std::int64_t allowance) const {
+    SearchCost delta = standingAlone(i, p);
+    delta -= standingAlone(i, m_placement.place[i]);
+    if (legal() && delta.score() - m_tables->mostRisk[i] > allowance)
+        return delta;
+    return delta += riskMoved(i, p);
+}
+
+std::int64_t SearchState::overflowAdded(int p, std::int64_t width) const {
+    const std::int64_t run = m_tables->runWidth[p];
+    return overflow(m_load[p] + width, run) - overflow(m_load[p], run);
 }
 
 SearchCost SearchState::codeDelta(int i, int c) const {

@@ -43,6 +43,10 @@ public:
     /// What it would add if `i` stood in `p`, all others as they are.
     [[nodiscard]] SearchCost standing(int i, int p) const;
     [[nodiscard]] SearchCost moveDelta(int i, int p) const;
+    /// The same, or, once it is sure that the score is over `allowance`, some score over it.
+    [[nodiscard]] SearchCost moveDeltaWithin(int i, int p, std::int64_t allowance) const;
+    /// Width over the run of `p` that comes on top if `width` (thousandths of a cm) is added there.
+    [[nodiscard]] std::int64_t overflowAdded(int p, std::int64_t width) const;
     [[nodiscard]] SearchCost codeDelta(int i, int c) const;
     void put(int i, int p);     // from nowhere, or from where it is
     void setCode(int i, int c); // of a placed item

@@ -85,6 +85,11 @@ void SearchTables::findLookAlikes(const Problem &problem) {
         }
     }
     m_first.push_back(static_cast<int>(m_lookAlikes.size()));
+    for (int i = 0; i < items; ++i) {
+        mostRisk.push_back(0);
+        for (const LookAlike &other : lookAlikes(i))
+            mostRisk[i] += other.cost;
+    }
 }
 
 void SearchTables::numberCodes(const Problem &problem) {
@@ -110,6 +115,8 @@ SearchTables SearchTables::withPairCosts(std::int64_t times, std::int64_t over) 
     SearchTables tables = *this;
     for (LookAlike &other : tables.m_lookAlikes)
         other.cost = other.cost * times / over;
+    for (std::int64_t &most : tables.mostRisk)
+        most = most * times / over + 1; // each pair is rounded down: never less than their sum
     return tables;
 }
 

@@ -19,8 +19,10 @@ struct SearchTables {
     explicit SearchTables(const Problem &problem);
 
     int items = 0, places = 0, codes = 0, groups = 0, subs = 0, bays = 0;
-    std::int64_t bayCost = 0;                                  // each further bay of a group
-    std::int64_t placeCost = 0;                                // each further place of a sub-category
+    std::int64_t bayCost = 0;   // each further bay of a group
+    std::int64_t placeCost = 0; // each further place of a sub-category
+    /// For each chemical beside food, or each food beside chemicals if they are fewer.
+    std::int64_t chemicalPenalty = 200'000;
     std::vector<std::int64_t> itemPlace;                       // [item * places + place]
     std::vector<char> allowed;                                 // [item * places + place]
     std::vector<std::vector<int>> allowedPlaces, allowedCodes; // per item; a code only where it could help
@@ -33,6 +35,7 @@ struct SearchTables {
     std::vector<int> groupOf, subOf;                           // per item
     std::vector<std::int64_t> width, runWidth; // thousandths of a cm: per item with gap, per place
     std::vector<char> klass;                   // per item
+    std::vector<std::int64_t> mostRisk;        // per item: the costs of all its pairs
     std::int64_t changeCost = 0; // per line that differs from the shown plan; 0 if none is shown
     std::vector<int> shownPlace, shownCode;
 

@@ -24,6 +24,15 @@ bool cheaper(const SearchRun &one, const SearchRun &other) {
     return key(*one.found) < key(*other.found);
 }
 
+/// For the search of places before there are codes: a fifth of the risk, which is about what codes will leave
+/// of it, and a step in which chemicals stand beside food is dear but not out of the question, so that they
+/// can change places.
+SearchTables codesForeseen(const SearchTables &tables) {
+    SearchTables foreseen = tables.withPairCosts(1, 5);
+    foreseen.chemicalPenalty = 2000;
+    return foreseen;
+}
+
 /// One seed of the staged search: places first, with a tenth of the risk since codes will take the rest; then
 /// codes; then both. Percentages and temperatures: measured on invented kitchens of 25 to 200 things.
 class StagedSearch {
@@ -53,7 +62,7 @@ public:
             const std::optional<Found> coded = annealer.run({Stage::Changes::Codes, share(20), 1500, 10});
             state.load(coded ? coded->placement : *places);
             keep(coded);
-            keep(annealer.run({Stage::Changes::Both, share(40), 200, 10}));
+            keep(annealer.run({Stage::Changes::Both, share(40), 150, 25}));
         } else {
             keep(annealer.run({Stage::Changes::Both, share(60), 800, 10}));
         }
@@ -68,7 +77,7 @@ private:
         SearchState bare(m_foreseen);
         bare.load(start);
         Annealer annealer(bare, random, m_all, [this](std::int64_t moves) { return m_progress.tick(moves); });
-        const std::optional<Found> found = annealer.run({Stage::Changes::Places, share(40), 800, 20});
+        const std::optional<Found> found = annealer.run({Stage::Changes::Places, share(40), 1100, 50});
         return found ? std::optional(found->placement) : std::nullopt;
     }
 
@@ -123,7 +132,7 @@ Solution solve(const Problem &problem, const SolveOptions &options) {
     const SearchTables tables(problem);
     if (!everythingHasAPlace(tables))
         return {};
-    const SearchTables foreseen = tables.withPairCosts(1, 10); // what good codes will leave of them
+    const SearchTables foreseen = codesForeseen(tables);
     SearchProgress progress(options, options.moves * std::max(options.seeds, 1));
     const StagedSearch search(tables, foreseen, options, progress);
     return finished(problem, tables,
@@ -131,7 +140,7 @@ Solution solve(const Problem &problem, const SolveOptions &options) {
 }
 
 std::int64_t movesFor(double seconds) {
-    constexpr double movesPerSecond = 2'500'000;
+    constexpr double movesPerSecond = 3'500'000;
     return static_cast<std::int64_t>(seconds * movesPerSecond);
 }
 
