@@ -7,7 +7,8 @@
 /// A document as a value: what it says, not how it looks. Writers know nothing of clients.
 namespace reports {
 
-/// A run of words. `language` (BCP 47) is empty if it is the document's own. `link` is a web or mail address or empty.
+/// A run of words. `language` (BCP 47) is empty if it is the document's own. `link` is a web or mail address
+/// or empty.
 struct Run {
     std::string text;
     std::string language;
@@ -32,20 +33,22 @@ struct Steps {
     bool numbered = false;
     friend bool operator==(const Steps &, const Steps &) = default;
 };
-/// Records with named fields. At large print they are stacked, not laid out in columns. Every row has as many cells as
-/// there are columns; the first cell names the row.
+/// Records with named fields. At large print they are stacked, not laid out in columns. Every row has as many
+/// cells as there are columns; the first cell names the row.
 struct Table {
     std::string caption;
     std::vector<std::string> columns;
     std::vector<std::vector<Text>> rows;
     friend bool operator==(const Table &, const Table &) = default;
 };
-/// A drawing in millimetres from the top left, y downwards, black lines on white, and the words that say the same.
+/// A drawing in millimetres from the top left, y downwards, black lines on white, and the words that say the
+/// same.
 struct Figure {
     struct Box {
         double x = 0, y = 0, width = 0, height = 0;
         std::string label;
         bool thick = false;
+        std::string of{}; // id of what it stands for; never written
         friend bool operator==(const Box &, const Box &) = default;
     };
     double width = 0, height = 0;
@@ -62,15 +65,17 @@ struct CautionBlock {
 using Block = std::variant<Heading, Paragraph, Steps, Table, Figure, CautionBlock>;
 
 struct Document {
-    std::string title;
+    std::string title{};
     std::string language = "en-GB";
-    std::string date; // ISO, also fixes the creation date of the file
-    std::string author;
-    std::vector<Block> blocks;
+    std::string date{}; // ISO, also fixes the creation date of the file
+    std::string author{};
+    std::vector<Block> blocks{};
     friend bool operator==(const Document &, const Document &) = default;
 };
 
-[[nodiscard]] inline Text plain(std::string words) { return {Run{std::move(words), "", false, ""}}; }
+[[nodiscard]] inline Text plain(std::string words) {
+    return {Run{std::move(words), "", false, ""}};
+}
 [[nodiscard]] std::string joined(const Text &text);
 
 } // namespace reports

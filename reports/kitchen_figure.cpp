@@ -50,6 +50,39 @@ struct Drawn {
     int strip;
 };
 
+bool isCold(UnitKind kind) {
+    return kind == UnitKind::Fridge || kind == UnitKind::Freezer;
+}
+
+/// A fridge and a freezer in one tall case: every place of `lower` is measured below every place of `upper`.
+bool standsUnder(const Case &record, const Unit &lower, const Unit &upper) {
+    const auto below = placesOf(record, lower.id), above = placesOf(record, upper.id);
+    if (!isCold(lower.kind) || !isCold(upper.kind) || below.empty() || above.empty())
+        return false;
+    return std::all_of(below.begin(), below.end(), [&](const Place *low) {
+        return std::all_of(above.begin(), above.end(), [&](const Place *high) {
+            return low->height && high->height && low->height->value < high->height->value;
+        });
+    });
+}
+
+/// Puts `unit` into the case of the unit before it, if it stands under or over that. True if it did.
+bool stacked(const Case &record, const Unit &unit, std::vector<Drawn> &drawn) {
+    if (drawn.empty())
+        return false;
+    Drawn &before = drawn.back();
+    const bool under = standsUnder(record, unit, *before.unit);
+    if (!under && !standsUnder(record, *before.unit, unit))
+        return false;
+    Drawn other = before;
+    other.unit = &unit;
+    const double middle = (before.shape.bottomCm + before.shape.topCm) / 2;
+    (under ? other : before).shape.topCm = middle;
+    (under ? before : other).shape.bottomCm = middle;
+    drawn.push_back(other);
+    return true;
+}
+
 /// Goes along the walk: each row fills from the left, a full-height unit ends all of them, a full strip
 /// begins anew.
 std::vector<Drawn> layOut(const Case &record) {
@@ -57,6 +90,8 @@ std::vector<Drawn> layOut(const Case &record) {
     std::array<double, 3> cursor{};
     int strip = 0;
     for (const Unit *unit : walk(record)) {
+        if (stacked(record, *unit, drawn))
+            continue;
         const Shape shape = shapeOf(unit->kind);
         const double width = std::min(stripWidthCm, unit->width ? unit->width->value.value : shape.widthCm);
         double x =
@@ -86,8 +121,8 @@ void addBoxes(Figure &figure, const Drawn &drawn, const std::vector<const Place 
     if (places.size() > 1)
         for (std::size_t i = 0; i < places.size(); ++i) {
             const double each = height / static_cast<double>(places.size());
-            figure.boxes.push_back({x, top + static_cast<double>(i) * each, width, each,
-                                    i == 0 ? number : "", false, places[i]->id.text});
+            figure.boxes.push_back({x, top + static_cast<double>(i) * each, width, each, i == 0 ? number : "",
+                                    false, places[i]->id.text});
         }
 }
 

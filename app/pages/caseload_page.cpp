@@ -1,0 +1,87 @@
+#include "app/pages/caseload_page.h"
+#include "app/pages/entries.h"
+
+namespace app {
+
+using model::Result;
+
+void CaseloadPage::refresh() {
+    const auto clients = m_session.caseload();
+    m_kicker = m_session.isPractice() ? tr("Practice caseload: all invented, nothing is kept")
+                                      : tr("Encrypted on this computer");
+    const auto typed = [](QString &into) {
+        return [&into](model::Case &, const QString &value) -> Result<void> {
+            into = value.trimmed();
+            return {};
+        };
+    };
+    setFields({
+        {{.key = "find", .label = tr("Find a client"), .hint = tr("Any part of a name or code")},
+         [this] { return m_filter; },
+         typed(m_filter)},
+        {{.key = "newClient", .kind = FieldKind::Heading, .label = tr("New client")}, {}, {}},
+        {{.key = "newName", .label = tr("Name of the new client")}, [this] { return m_name; }, typed(m_name)},
+        {{.key = "newCode",
+          .label = tr("Code of the new client"),
+          .hint = tr("Papers carry it in place of the name")},
+         [this] { return m_code; },
+         typed(m_code)},
+    });
+    m_actions.setRows({{.key = "add", .title = tr("Add the new client"), .primary = true}});
+    std::vector<ListRow> rows;
+    if (clients) {
+        const std::string wanted = model::searchForm(m_filter.toStdString());
+        for (const auto &client : *clients)
+            if (!client.archived && client.search.find(wanted) != std::string::npos)
+                rows.push_back(
+                    {.key = text(client.id.text),
+                     .title = text(client.name),
+                     .amount = text(client.code),
+                     .facts = client.lastVisit ? tr("last visit %1").arg(shown(client.lastVisit))
+                                               : tr("no visit yet"),
+                     .flag = client.nextReview ? tr("review %1").arg(shown(client.nextReview)) : QString()});
+    } else {
+        m_findings.setRows({{.key = "error", .kind = "error", .answer = text(clients.error().sentence)}});
+    }
+    m_rowsLabel = tr("Clients");
+    m_rowsEmpty = m_filter.isEmpty() ? tr("No client yet.") : tr("No client has that in name or code.");
+    m_rows.setRows(std::move(rows));
+    emit refreshed();
+}
+
+void CaseloadPage::edit(const QString &key, const QString &value) {
+    PageViewModel::edit(key, value);
+    if (key == QLatin1String("find"))
+        say(m_rows.rows().empty() ? m_rowsEmpty
+                                  : tr("%n clients", nullptr, static_cast<int>(m_rows.rows().size())));
+}
+
+void CaseloadPage::act(const QString & /*key*/) {
+    if (const auto added = m_session.addClient(m_name, m_code); !added) {
+        say(added.error());
+        emit focusField(m_name.isEmpty() ? QStringLiteral("newName") : QStringLiteral("newCode"));
+        return;
+    }
+    m_shell.goTo(QStringLiteral("client"));
+}
+
+void CaseloadPage::activated(const QString &row) {
+    open(row);
+}
+
+void CaseloadPage::open(const QString &row) {
+    if (const auto opened = m_session.openClient({row.toStdString()}); !opened) {
+        say(opened.error());
+        return;
+    }
+    m_shell.goTo(QStringLiteral("client"));
+}
+
+void CaseloadPage::command(const QString & /*name*/) {
+    if (m_row.isEmpty())
+        say(tr("Choose a client first."));
+    else
+        open(m_row);
+}
+
+} // namespace app

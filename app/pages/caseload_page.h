@@ -1,0 +1,24 @@
+#pragma once
+#include "app/viewmodels/page_view_model.h"
+
+namespace app {
+
+/// Every client by name or code, what is due, and a new one.
+class CaseloadPage : public PageViewModel {
+public:
+    using PageViewModel::PageViewModel;
+    void refresh() override;
+    void edit(const QString &key, const QString &value) override;
+    void act(const QString &key) override;
+    void activated(const QString &row) override;
+    void moved(const QString &row) override { m_row = row; }
+    void command(const QString &name) override;
+    [[nodiscard]] QStringList commands() const override { return {QStringLiteral("startVisit")}; }
+
+private:
+    void open(const QString &row);
+
+    QString m_filter, m_name, m_code, m_row;
+};
+
+} // namespace app

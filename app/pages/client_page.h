@@ -1,0 +1,47 @@
+#pragma once
+#include "app/viewmodels/page_view_model.h"
+
+namespace app {
+
+/// Who the client is: person, referral, papers, household, diet.
+class ClientPage : public PageViewModel {
+public:
+    using PageViewModel::PageViewModel;
+    void refresh() override;
+    void act(const QString &key) override;
+    void command(const QString &name) override;
+    [[nodiscard]] QStringList commands() const override { return {QStringLiteral("startVisit")}; }
+
+private:
+    [[nodiscard]] std::vector<FieldSpec> personFields();
+    [[nodiscard]] std::vector<FieldSpec> paperFields();
+    [[nodiscard]] std::vector<FieldSpec> householdFields();
+    void startVisit();
+};
+
+/// The questions whose answers change the plan, with what follows.
+class SafetyPage : public PageViewModel {
+public:
+    using PageViewModel::PageViewModel;
+    void refresh() override;
+    void act(const QString &key) override;
+};
+
+/// Sight, touch or reach as measured, with what it means beside it.
+class MeasurementPage : public PageViewModel {
+public:
+    MeasurementPage(Session &session, ShellViewModel &shell, model::Domain domain)
+        : PageViewModel(session, shell), m_domain(domain) {}
+    void refresh() override;
+
+private:
+    [[nodiscard]] FieldSpec resultField(const model::TestInfo &info, model::Side side);
+    [[nodiscard]] FieldSpec methodField();
+    [[nodiscard]] const model::Measurement *latest(model::Test test, model::Side side) const;
+    [[nodiscard]] model::Result<void> write(model::Case &record, const model::TestInfo &info,
+                                            model::Side side, const QString &typed) const;
+
+    model::Domain m_domain;
+};
+
+} // namespace app

@@ -1,0 +1,180 @@
+#include "app/pages/entries.h"
+#include "app/viewmodels/page_view_model.h"
+#include "model/findings.h"
+
+namespace app {
+
+using model::ErrorCode;
+using model::fail;
+using model::Result;
+
+namespace {
+
+QString tr(const char *words) {
+    return QCoreApplication::translate("entries", words);
+}
+
+} // namespace
+
+QString answerValue(model::Answer answer) {
+    switch (answer) {
+    case model::Answer::NotAsked:
+        return {};
+    case model::Answer::Yes:
+        return QStringLiteral("yes");
+    case model::Answer::No:
+        return QStringLiteral("no");
+    }
+    return {};
+}
+
+model::Answer answerOf(const QString &value) {
+    if (value == QLatin1String("yes"))
+        return model::Answer::Yes;
+    return value == QLatin1String("no") ? model::Answer::No : model::Answer::NotAsked;
+}
+
+Result<double> number(const QString &typed, double least, double most, const QString &unit) {
+    QString digits = typed.trimmed();
+    if (!unit.isEmpty() && digits.endsWith(unit, Qt::CaseInsensitive))
+        digits = digits.chopped(unit.size()).trimmed();
+    digits.replace(QLatin1Char(','), QLatin1Char('.'));
+    bool read = false;
+    const double value = digits.toDouble(&read);
+    const QString range = tr("%1 to %2 %3").arg(least).arg(most).arg(unit).trimmed();
+    if (!read || !std::isfinite(value))
+        return fail(ErrorCode::NotUnderstood,
+                    tr("Not a number: %1. Try %2. Kept.").arg(typed, range).toStdString());
+    if (value < least || value > most)
+        return fail(ErrorCode::OutOfRange,
+                    tr("%1 cannot be. Possible: %2. Kept.").arg(typed, range).toStdString());
+    return value;
+}
+
+Result<int> wholeNumber(const QString &typed, int least, int most) {
+    const auto value = number(typed, least, most, {});
+    if (!value)
+        return tl::unexpected(value.error());
+    if (*value != std::floor(*value))
+        return fail(ErrorCode::NotUnderstood, tr("Not a whole number: %1. Kept.").arg(typed).toStdString());
+    return static_cast<int>(*value);
+}
+
+Result<std::optional<model::Length>> lengthOrNone(const QString &typed, double longestCm) {
+    if (typed.trimmed().isEmpty())
+        return std::nullopt;
+    auto length = model::parseLength(typed.toStdString(), {longestCm});
+    if (!length)
+        return tl::unexpected(length.error());
+    return std::optional(std::move(*length));
+}
+
+Result<std::optional<model::Date>> dateOrNone(const QString &typed) {
+    if (typed.trimmed().isEmpty())
+        return std::nullopt;
+    const auto date = model::parseDate(typed.toStdString());
+    if (!date)
+        return tl::unexpected(date.error());
+    return std::optional(*date);
+}
+
+QString shown(const std::optional<model::Length> &length) {
+    if (!length)
+        return {};
+    if (!length->typed.empty())
+        return text(length->typed);
+    return tr("%1 cm").arg(length->value.value);
+}
+
+QString shown(const std::optional<model::Date> &date) {
+    return date ? text(model::dateInWords(*date)) : QString();
+}
+
+const Choices<model::UnitKind> &unitKinds() {
+    using enum model::UnitKind;
+    static const Choices<model::UnitKind> choices{{{tr("Wall cupboard"), WallCupboard},
+                                                   {tr("Base cupboard"), BaseCupboard},
+                                                   {tr("Drawer stack"), DrawerStack},
+                                                   {tr("Larder"), Larder},
+                                                   {tr("Worktop"), Worktop},
+                                                   {tr("Fridge"), Fridge},
+                                                   {tr("Freezer"), Freezer},
+                                                   {tr("Rack"), Rack}}};
+    return choices;
+}
+
+const Choices<model::WorkArea> &workAreas() {
+    using enum model::WorkArea;
+    static const Choices<model::WorkArea> choices{{{tr("None"), None},
+                                                   {tr("Cooker"), Hob},
+                                                   {tr("Worktop where food is prepared"), Prep},
+                                                   {tr("Sink"), Sink},
+                                                   {tr("Fridge"), Fridge},
+                                                   {tr("Table"), Table},
+                                                   {tr("Door"), Entry}}};
+    return choices;
+}
+
+const Choices<model::Storage> &storages() {
+    using enum model::Storage;
+    static const Choices<model::Storage> choices{
+        {{tr("Dry"), Dry}, {tr("Fridge"), Fridge}, {tr("Freezer"), Freezer}}};
+    return choices;
+}
+
+const Choices<model::Light> &lights() {
+    using enum model::Light;
+    static const Choices<model::Light> choices{
+        {{tr("Not asked"), NotAsked}, {tr("Bright"), Bright}, {tr("Fair"), Fair}, {tr("Dim"), Dim}}};
+    return choices;
+}
+
+const Choices<model::BrailleGrade> &brailleGrades() {
+    using enum model::BrailleGrade;
+    static const Choices<model::BrailleGrade> choices{
+        {{tr("No braille"), None}, {tr("Uncontracted"), Uncontracted}, {tr("Contracted"), Contracted}}};
+    return choices;
+}
+
+const Choices<model::Klass> &klasses() {
+    using enum model::Klass;
+    static const Choices<model::Klass> choices{
+        {{tr("Food"), Food}, {tr("Cleaning or other chemical"), Chemical}, {tr("Neither"), Neither}}};
+    return choices;
+}
+
+const Choices<model::Shape> &shapes() {
+    using enum model::Shape;
+    static const Choices<model::Shape> choices{{{tr("Jar"), Jar},
+                                                {tr("Bottle"), Bottle},
+                                                {tr("Tin"), Can},
+                                                {tr("Box"), Box},
+                                                {tr("Bag"), Bag},
+                                                {tr("Packet"), Packet},
+                                                {tr("Tub"), Tub},
+                                                {tr("Canister"), Canister},
+                                                {tr("Tube"), Tube},
+                                                {tr("Mug"), Mug},
+                                                {tr("Plate"), Plate},
+                                                {tr("Bowl"), Bowl},
+                                                {tr("Pan"), Pan},
+                                                {tr("Tool"), Tool},
+                                                {tr("Other"), Other}}};
+    return choices;
+}
+
+const Choices<model::Surface> &surfaces() {
+    using enum model::Surface;
+    static const Choices<model::Surface> choices{{{tr("Glass"), Glass},
+                                                  {tr("Metal"), Metal},
+                                                  {tr("Plastic"), Plastic},
+                                                  {tr("Card"), Card},
+                                                  {tr("Foil"), Foil},
+                                                  {tr("Paper"), Paper},
+                                                  {tr("Cloth"), Cloth},
+                                                  {tr("Ceramic"), Ceramic},
+                                                  {tr("Wood"), Wood}}};
+    return choices;
+}
+
+} // namespace app

@@ -1,0 +1,176 @@
+#include "app/pages/client_page.h"
+#include "app/pages/entries.h"
+#include <QRegularExpression>
+#include <algorithm>
+
+namespace app {
+
+using model::Case;
+using model::ErrorCode;
+using model::fail;
+using model::Measurement;
+using model::Result;
+using model::Side;
+
+namespace {
+
+QString sideWords(model::Domain domain, Side side) {
+    const bool hands = domain == model::Domain::Touch;
+    switch (side) {
+    case Side::NotStated:
+        return {};
+    case Side::Right:
+        return hands ? QObject::tr("right hand") : QObject::tr("right eye");
+    case Side::Left:
+        return hands ? QObject::tr("left hand") : QObject::tr("left eye");
+    case Side::Both:
+        return QObject::tr("both eyes");
+    }
+    return {};
+}
+
+/// "N12 at 40 cm" is a value and a distance.
+void split(const QString &typed, Measurement &result) {
+    static const QRegularExpression at(QStringLiteral("\\s+at\\s+"),
+                                       QRegularExpression::CaseInsensitiveOption);
+    const auto match = at.match(typed);
+    result.typed = (match.hasMatch() ? typed.left(match.capturedStart()) : typed).trimmed().toStdString();
+    result.distanceTyped =
+        match.hasMatch() ? typed.mid(match.capturedEnd()).trimmed().toStdString() : std::string();
+}
+
+QString whole(const Measurement &result) {
+    if (!result.notTestedBecause.empty())
+        return QObject::tr("not tested: %1").arg(text(result.notTestedBecause));
+    const QString value = text(result.typed);
+    return result.distanceTyped.empty() ? value : value + QStringLiteral(" at ") + text(result.distanceTyped);
+}
+
+/// The reason if the text says that a test was not done; empty reason if none is given.
+std::optional<QString> notTested(const QString &typed) {
+    static const QRegularExpression words(QStringLiteral("^\\s*not tested\\s*(because|:|,)?\\s*(.*)$"),
+                                          QRegularExpression::CaseInsensitiveOption);
+    const auto match = words.match(typed);
+    if (!match.hasMatch())
+        return std::nullopt;
+    return match.captured(2).trimmed();
+}
+
+} // namespace
+
+const Measurement *MeasurementPage::latest(model::Test test, Side side) const {
+    const Measurement *found = nullptr;
+    for (const auto &result : record().measurements)
+        if (result.test == test && result.side == side && (!found || found->date <= result.date))
+            found = &result;
+    return found;
+}
+
+Result<void> MeasurementPage::write(Case &record, const model::TestInfo &info, Side side,
+                                    const QString &typed) const {
+    const Measurement *old = latest(info.test, side);
+    const bool sameDay = old && old->date == m_session.today();
+    Measurement result = sameDay ? *old : Measurement{};
+    if (!sameDay) {
+        result.id = model::newId();
+        result.test = info.test;
+        result.side = side;
+        result.date = m_session.today();
+        result.withGlasses = m_domain == model::Domain::Sight;
+    }
+    const auto reason = notTested(typed);
+    if (reason && reason->isEmpty())
+        return fail(ErrorCode::Missing, "Say why, for example: not tested: tired. Kept.");
+    result.notTestedBecause = reason ? reason->toStdString() : std::string();
+    split(reason ? QString() : typed, result);
+    const bool empty = typed.trimmed().isEmpty();
+    if (!empty && !reason)
+        if (const auto read = model::readBack(result); !read)
+            return tl::unexpected(read.error());
+    std::erase_if(record.measurements, [&](const Measurement &m) { return sameDay && m.id == result.id; });
+    if (!empty)
+        record.measurements.push_back(std::move(result));
+    return {};
+}
+
+PageViewModel::FieldSpec MeasurementPage::resultField(const model::TestInfo &info, Side side) {
+    const QString where = sideWords(m_domain, side);
+    const QString label = where.isEmpty() ? text(info.name) : tr("%1, %2").arg(text(info.name), where);
+    const bool yesNo = info.test == model::Test::UsableVision;
+    FormField field{.key = text(info.key) + QLatin1Char('-') + QString::number(static_cast<int>(side)),
+                    .kind = yesNo ? FieldKind::YesNo : FieldKind::Text,
+                    .label = label,
+                    .hint = yesNo ? QString() : text(info.hint) + tr("; or not tested, and why")};
+    const Measurement *result = latest(info.test, side);
+    if (result && result->notTestedBecause.empty() && !yesNo) {
+        if (const auto read = model::readBack(*result))
+            field.note = text(*read);
+        if (result->date && *result->date != m_session.today())
+            field.note += tr(" Measured on %1.").arg(shown(result->date));
+    }
+    const model::Test test = info.test;
+    return {field,
+            [this, test, side] {
+                const Measurement *found = latest(test, side);
+                return found ? whole(*found) : QString();
+            },
+            [this, &info, side](Case &r, const QString &typed) { return write(r, info, side, typed); }};
+}
+
+PageViewModel::FieldSpec MeasurementPage::methodField() {
+    const auto isOurs = [this](const Measurement &m) {
+        return model::infoOf(m.test).domain == m_domain && m.date == m_session.today();
+    };
+    return {{.key = "method",
+             .label = tr("Method today"),
+             .hint = tr("Chart or kit, light, glasses, finger: kept with every result of today")},
+            [this, isOurs] {
+                for (const auto &m : record().measurements)
+                    if (isOurs(m) && !m.method.empty())
+                        return text(m.method);
+                return QString();
+            },
+            [isOurs](Case &r, const QString &typed) -> Result<void> {
+                if (std::ranges::none_of(r.measurements, isOurs))
+                    return fail(ErrorCode::Missing,
+                                "There is no result of today yet to keep this with. Kept.");
+                for (auto &m : r.measurements)
+                    if (isOurs(m))
+                        m.method = typed.trimmed().toStdString();
+                return {};
+            }};
+}
+
+void MeasurementPage::refresh() {
+    std::vector<FieldSpec> fields;
+    int given = 0;
+    int all = 0;
+    for (const auto &info : model::testInfos()) {
+        if (info.domain != m_domain)
+            continue;
+        std::vector<Side> sides{Side::NotStated};
+        if (info.sided)
+            sides = m_domain == model::Domain::Sight ? std::vector{Side::Right, Side::Left, Side::Both}
+                                                     : std::vector{Side::Right, Side::Left};
+        ++all;
+        given +=
+            std::ranges::any_of(sides, [&](Side side) { return latest(info.test, side) != nullptr; }) ? 1 : 0;
+        for (const Side side : sides)
+            fields.push_back(resultField(info, side));
+    }
+    fields.push_back(methodField());
+    m_kicker = tr("%1 of %2 entered").arg(given).arg(all);
+    setFields(std::move(fields));
+    std::vector<FindingRow> rows;
+    for (const auto &finding : m_session.findings().all)
+        if (finding.domain == m_domain)
+            rows.push_back({.key = text(finding.topic),
+                            .question = text(finding.topic),
+                            .answer = text(finding.answer),
+                            .reason = text(finding.because +
+                                           (finding.source.empty() ? "" : " Source: " + finding.source))});
+    m_findings.setRows(std::move(rows));
+    emit refreshed();
+}
+
+} // namespace app

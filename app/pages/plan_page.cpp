@@ -1,0 +1,330 @@
+#include "app/pages/plan_page.h"
+#include "app/pages/background.h"
+#include "app/pages/kitchen_page.h"
+#include "reports/kitchen_figure.h"
+#include <QPointer>
+#include <algorithm>
+
+namespace app {
+
+using model::Case;
+using model::Id;
+using model::PlanLine;
+using model::Result;
+using model::Thing;
+
+namespace {
+
+QString markWords(const PlanLine &line) {
+    QStringList words;
+    const auto *marker = model::markerOf(line.marker);
+    if (marker) {
+        words << text(marker->name);
+        if (marker->medium != model::MarkMedium::Touch)
+            words.last() += QStringLiteral(" \u201c") + text(line.labelText) + QStringLiteral("\u201d");
+    }
+    for (const auto &meaning : line.meanings)
+        words << QObject::tr("meaning mark %1").arg(text(meaning));
+    return words.isEmpty() ? QObject::tr("no mark") : words.join(QStringLiteral(", "));
+}
+
+QString minutes(double value) {
+    return QString::number(value, 'f', 1);
+}
+
+QString placeName(const Case &record, const Id &place) {
+    return text(model::placeWords(record, place));
+}
+
+} // namespace
+
+QStringList PlanPage::commands() const {
+    return {QStringLiteral("why"), QStringLiteral("overrule"), QStringLiteral("readBack")};
+}
+
+const PlanLine *PlanPage::lineInHand() const {
+    if (!record().plan)
+        return nullptr;
+    const auto found = std::ranges::find(record().plan->lines, Id{m_row.toStdString()}, &PlanLine::thing);
+    return found == record().plan->lines.end() ? nullptr : &*found;
+}
+
+QString PlanPage::nameOf(const Id &thing) const {
+    const auto found = std::ranges::find(record().things, thing, &Thing::id);
+    return found == record().things.end() ? QString() : text(found->name);
+}
+
+std::vector<ListRow> PlanPage::lineRows() const {
+    std::vector<ListRow> rows;
+    for (const auto &place : placeRows(record())) {
+        std::vector<const PlanLine *> here;
+        for (const auto &line : record().plan->lines)
+            if (line.place.text == place.key.toStdString())
+                here.push_back(&line);
+        std::ranges::sort(here, {}, &PlanLine::order);
+        const QString where = placeName(record(), {place.key.toStdString()});
+        for (std::size_t i = 0; i < here.size(); ++i) {
+            const auto thing = std::ranges::find(record().things, here[i]->thing, &Thing::id);
+            const bool overruled =
+                std::ranges::count(record().overrules, here[i]->thing, &model::Overrule::thing) > 0;
+            const QString at = tr("%1 from the left").arg(i + 1);
+            const QString name = nameOf(here[i]->thing);
+            rows.push_back({.key = text(here[i]->thing.text),
+                            .title = name,
+                            .amount = thing != record().things.end() && thing->count
+                                          ? QString::number(*thing->count)
+                                          : QString(),
+                            .facts = tr("%1. %2.").arg(at, markWords(*here[i])),
+                            .flag = overruled ? tr("your decision") : QString(),
+                            .spoken = QStringList{name, where, at, markWords(*here[i]),
+                                                  overruled ? tr("your decision") : QString()}
+                                          .filter(QRegularExpression(QStringLiteral(".")))
+                                          .join(QStringLiteral(". ")),
+                            .section = where});
+        }
+    }
+    return rows;
+}
+
+void PlanPage::refresh() {
+    const auto &plan = record().plan;
+    const bool has = plan && !plan->lines.empty();
+    m_rowsLabel = tr("Things and their places");
+    m_rowsEmpty = plan ? tr("No plan is possible yet: see what is short.") : tr("No plan yet.");
+    m_rows.setRows(has ? lineRows() : std::vector<ListRow>{});
+    m_whyThing = {};
+    if (has) {
+        std::set<std::string> kinds;
+        for (const auto &line : plan->lines)
+            if (!line.marker.empty())
+                kinds.insert(line.marker);
+        m_kicker = tr("%1 things, %2 kinds of mark. %3 minutes a week in all.")
+                       .arg(plan->lines.size())
+                       .arg(kinds.size())
+                       .arg(minutes(static_cast<double>(plan->terms.total()) / 1000));
+    } else {
+        m_kicker = tr("%1 things on %2 places").arg(record().things.size()).arg(record().places.size());
+    }
+    if (!lineInHand())
+        m_row = m_rows.rows().empty() ? QString() : m_rows.rows().front().key;
+    refreshActions();
+    refreshWhy();
+    emit refreshed();
+}
+
+void PlanPage::refreshActions() {
+    const auto &plan = record().plan;
+    const bool has = plan && !plan->lines.empty();
+    std::vector<ActionRow> actions;
+    if (m_working)
+        actions.push_back({.key = "stop", .title = tr("Stop")});
+    actions.push_back({.key = has ? "revise" : "make",
+                       .title = has ? tr("Bring the plan up to date") : tr("Work out the plan"),
+                       .primary = true,
+                       .unavailable = m_working ? tr("The plan is being worked out.") : QString()});
+    if (has)
+        actions.push_back({.key = "make",
+                           .title = tr("Work it out afresh"),
+                           .unavailable = m_working ? tr("The plan is being worked out.") : QString()});
+    const PlanLine *line = lineInHand();
+    std::vector<FieldSpec> fields;
+    if (line) {
+        QStringList places;
+        for (const auto &place : placeRows(record()))
+            places << placeName(record(), {place.key.toStdString()});
+        const QString now = placeName(record(), line->place);
+        fields.push_back({{.key = "overrule",
+                           .kind = FieldKind::Choice,
+                           .label = tr("Place of %1").arg(nameOf(line->thing)),
+                           .hint = tr("Choose another to overrule the plan"),
+                           .choices = places},
+                          [now] { return now; },
+                          {}});
+        if (std::ranges::count(record().overrules, line->thing, &model::Overrule::thing) > 0)
+            actions.push_back({.key = "forget", .title = tr("Take back your decision")});
+    }
+    setFields(std::move(fields));
+    m_actions.setRows(std::move(actions));
+}
+
+void PlanPage::refreshWhy() {
+    std::vector<FindingRow> rows;
+    if (record().plan)
+        for (const auto &shortage : record().plan->shortages)
+            rows.push_back(
+                {.key = text(shortage.sentence), .kind = "error", .answer = text(shortage.sentence)});
+    if (const PlanLine *line = lineInHand()) {
+        if (m_whyThing != line->thing) {
+            const auto why = model::whyLine(record(), m_session.findings(), line->thing);
+            m_why = why ? std::optional(*why) : std::nullopt;
+            m_whyThing = line->thing;
+            if (!why)
+                rows.push_back({.key = "stale", .kind = "caution", .answer = text(why.error().sentence)});
+        }
+        if (m_why) {
+            rows.push_back({.key = "why",
+                            .question = tr("Why: %1").arg(nameOf(line->thing)),
+                            .answer = placeName(record(), line->place),
+                            .reason = text(m_why->because)});
+            rows.push_back({.key = "runnerUp", .question = tr("Runner-up"), .answer = text(m_why->runnerUp)});
+        }
+        m_drawing = drawingOf(record(), line->place);
+        m_drawingWords = tr("%1 stands in: %2. %3")
+                             .arg(nameOf(line->thing), placeName(record(), line->place),
+                                  text(reports::kitchenFigure(record()).words));
+    } else {
+        m_drawing = {};
+    }
+    m_findings.setRows(std::move(rows));
+}
+
+void PlanPage::moved(const QString &row) {
+    if (row == m_row)
+        return;
+    m_row = row;
+    refreshActions();
+    refreshWhy();
+    emit refreshed();
+}
+
+void PlanPage::activated(const QString &row) {
+    moved(row);
+    sayWhy();
+}
+
+void PlanPage::sayWhy() {
+    if (m_why && lineInHand())
+        say(tr("%1 Runner-up: %2").arg(text(m_why->because), text(m_why->runnerUp)));
+    else
+        say(tr("Choose a line first."));
+}
+
+void PlanPage::command(const QString &name) {
+    if (name == QLatin1String("why"))
+        sayWhy();
+    else if (name == QLatin1String("overrule")) {
+        if (!lineInHand()) {
+            say(tr("Choose a line first."));
+            return;
+        }
+        emit focusField(QStringLiteral("overrule"));
+    } else if (const PlanLine *line = lineInHand()) {
+        say(tr("%1. %2. %3.").arg(nameOf(line->thing), placeName(record(), line->place), markWords(*line)));
+    }
+}
+
+void PlanPage::act(const QString &key) {
+    if (key == QLatin1String("forget"))
+        forgetOverrule();
+    else if (key == QLatin1String("stop"))
+        *m_stop = true;
+    else if (!m_working && (key == QLatin1String("make") || key == QLatin1String("revise"))) {
+        const bool afresh = key == QLatin1String("make");
+        m_working = true;
+        *m_stop = false;
+        m_shell.beginWork(tr("Planning."));
+        refreshActions();
+        model::SolveOptions options = afresh ? model::SolveOptions{} : model::revisionOptions();
+        options.stop = [stop = m_stop] { return stop->load(); };
+        options.progress = [shell = QPointer<ShellViewModel>(&m_shell)](double share) {
+            QMetaObject::invokeMethod(
+                shell,
+                [shell, share] {
+                    if (shell)
+                        shell->showProgress(share);
+                },
+                Qt::QueuedConnection);
+        };
+        inBackground(
+            this,
+            [copy = record(), findings = m_session.findings(), options, afresh, on = m_session.today()] {
+                return afresh ? model::makePlan(copy, findings, options, on)
+                              : model::revisePlan(copy, findings, options, on);
+            },
+            [this](const Result<model::Plan> &made) { take(made); });
+    }
+}
+
+void PlanPage::take(const Result<model::Plan> &made) {
+    m_working = false;
+    if (!made) {
+        m_shell.endWork(text(made.error().sentence));
+        refreshActions();
+        return;
+    }
+    const Case before = record();
+    const bool saved = change(tr("plan"), "plan.made", [&](Case &r) { r.plan = *made; });
+    if (!saved) {
+        m_shell.endWork(tr("The plan was not saved."));
+    } else if (!made->shortages.empty()) {
+        m_shell.endWork(tr("No plan possible. %1").arg(text(made->shortages.front().sentence)));
+    } else {
+        const auto changes = before.plan ? model::planChanges(before, record()) : std::vector<std::string>{};
+        QString sentence = tr("Plan ready, %n things placed.", nullptr, static_cast<int>(made->lines.size()));
+        if (before.plan && !before.plan->lines.empty())
+            sentence = changes.empty()
+                           ? tr("The plan holds. Nothing changes.")
+                           : tr("Plan ready, %n lines changed. %1", nullptr, static_cast<int>(changes.size()))
+                                 .arg(text(changes.front()));
+        m_shell.endWork(sentence);
+    }
+    refresh();
+}
+
+void PlanPage::edit(const QString &key, const QString &value) {
+    if (key != QLatin1String("overrule"))
+        return;
+    for (const auto &place : placeRows(record()))
+        if (placeName(record(), {place.key.toStdString()}) == value) {
+            overrule({place.key.toStdString()});
+            return;
+        }
+}
+
+void PlanPage::overrule(const Id &place) {
+    const PlanLine *line = lineInHand();
+    if (!line || line->place == place)
+        return;
+    const Id thing = line->thing;
+    const QString name = nameOf(thing);
+    const auto price = model::priceOf(record(), m_session.findings(), thing, place);
+    if (!price) {
+        say(price.error());
+        refresh();
+        return;
+    }
+    Case wanted = record();
+    std::erase_if(wanted.overrules, [&](const model::Overrule &o) { return o.thing == thing; });
+    wanted.overrules.push_back({model::newId(), thing, place, false, {}, m_session.today()});
+    const auto plan =
+        model::revisePlan(wanted, m_session.findings(), model::revisionOptions(), m_session.today());
+    if (!plan || plan->lines.empty()) {
+        say(plan ? text(plan->shortages.empty() ? std::string() : plan->shortages.front().sentence)
+                 : text(plan.error().sentence));
+        refresh();
+        return;
+    }
+    wanted.plan = *plan;
+    if (!change(tr("%1 to %2").arg(name, placeName(record(), place)), "plan.overruled",
+                [&](Case &r) { r = wanted; }))
+        return;
+    const double cost = *price;
+    const QString words = cost < 0.1 && cost > -0.1 ? tr("About equal.")
+                          : cost > 0                ? tr("Costs %1 minutes a week.").arg(minutes(cost))
+                                                    : tr("Saves %1 minutes a week.").arg(minutes(-cost));
+    say(tr("%1: %2. %3").arg(name, placeName(record(), place), words));
+    emit focusRow(text(thing.text));
+}
+
+void PlanPage::forgetOverrule() {
+    const PlanLine *line = lineInHand();
+    if (!line)
+        return;
+    const Id thing = line->thing;
+    if (change(tr("decision on %1 taken back").arg(nameOf(thing)), "plan.overrule-removed", [&](Case &r) {
+            std::erase_if(r.overrules, [&](const model::Overrule &o) { return o.thing == thing; });
+        }))
+        say(tr("Taken back. Bring the plan up to date to let %1 move.").arg(nameOf(thing)));
+}
+
+} // namespace app

@@ -1,0 +1,42 @@
+#pragma once
+#include "app/viewmodels/page_view_model.h"
+#include "model/planning.h"
+#include <atomic>
+#include <memory>
+
+namespace app {
+
+/// What stands where and how it is marked, with why, runner-up, price, and the therapist's own decisions.
+class PlanPage : public PageViewModel {
+public:
+    using PageViewModel::PageViewModel;
+    ~PlanPage() override { *m_stop = true; }
+    void refresh() override;
+    void edit(const QString &key, const QString &value) override;
+    void act(const QString &key) override;
+    void moved(const QString &row) override;
+    void activated(const QString &row) override;
+    void command(const QString &name) override;
+    [[nodiscard]] QStringList commands() const override;
+    void stopWork() override { *m_stop = true; }
+
+private:
+    [[nodiscard]] const model::PlanLine *lineInHand() const;
+    [[nodiscard]] QString nameOf(const model::Id &thing) const;
+    [[nodiscard]] std::vector<ListRow> lineRows() const;
+    void refreshWhy();
+    void refreshActions();
+    void work();
+    void take(const model::Result<model::Plan> &made);
+    void overrule(const model::Id &place);
+    void forgetOverrule();
+    void sayWhy();
+
+    QString m_row;
+    model::Id m_whyThing; // whose reasons m_why holds
+    std::optional<model::LineWhy> m_why;
+    std::shared_ptr<std::atomic<bool>> m_stop = std::make_shared<std::atomic<bool>>(false);
+    bool m_working = false;
+};
+
+} // namespace app

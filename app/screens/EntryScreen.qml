@@ -1,0 +1,115 @@
+pragma ComponentBehavior
+import QtQuick
+import Feltmark
+
+// The first page: unlock, or make new records with passphrase and recovery code, or practise.
+PageView {
+    id: page
+
+    required property EntryViewModel entry
+
+    title: page.entry.stage === "unlock" ? qsTr("Unlock the records") : page.entry.stage === "code" ? qsTr("Recovery code") : qsTr("Make new records")
+    startsAt: page.entry.stage === "unlock" ? unlockField.field : null
+
+    Connections {
+        target: page.entry
+
+        function onWipe(): void {
+            unlockField.clear();
+            first.clear();
+            second.clear();
+        }
+        function onChanged(): void {
+            if (page.entry.stage === "code")
+                Qt.callLater(codeLines.focusRow, 0);
+        }
+    }
+    Column {
+        width: parent ? (parent as Item).width : 0
+        visible: page.entry.stage === "unlock"
+        spacing: 2 * Theme.gap
+
+        SecretEntry {
+            id: unlockField
+
+            label: qsTr("Passphrase or recovery code")
+            error: page.entry.error
+            onAccepted: secret => page.entry.unlock(secret)
+        }
+        ActionButton {
+            text: page.entry.busy ? qsTr("Unlocking") : qsTr("Unlock")
+            primary: true
+            onActed: page.entry.unlock(unlockField.text)
+        }
+        ActionButton {
+            visible: page.entry.keyFileDamaged
+            text: qsTr("Use the copy of the key file")
+            onActed: page.entry.restoreKeyFile()
+        }
+    }
+    Column {
+        width: parent ? (parent as Item).width : 0
+        visible: page.entry.stage === "setup"
+        spacing: 2 * Theme.gap
+
+        Words {
+            text: qsTr("Your records will lie encrypted in %1. A passphrase of 15 letters or more opens them, for example five words that only you put together. Nobody can open them without it or the recovery code that you get next.").arg(page.entry.folder)
+        }
+        TextEntry {
+            id: author
+
+            label: qsTr("Your name")
+            hint: qsTr("As it shall stand on the papers")
+        }
+        SecretEntry {
+            id: first
+
+            label: qsTr("New passphrase")
+            hint: qsTr("At least 15 letters")
+            error: page.entry.error
+        }
+        SecretEntry {
+            id: second
+
+            label: qsTr("The same passphrase again")
+            onAccepted: page.entry.create(author.text, first.text, second.text)
+        }
+        ActionButton {
+            text: qsTr("Make the records")
+            primary: true
+            onActed: page.entry.create(author.text, first.text, second.text)
+        }
+    }
+    Column {
+        width: parent ? (parent as Item).width : 0
+        visible: page.entry.stage === "code"
+        spacing: 2 * Theme.gap
+
+        Words {
+            text: qsTr("Write these groups down and keep them away from this computer. They open the records when the passphrase is lost. They are shown only now.")
+        }
+        ReadingList {
+            id: codeLines
+
+            label: qsTr("Recovery code")
+            lines: page.entry.groups.map((group, i) => qsTr("Group %1: %2").arg(i + 1).arg(group.split("").join(" ")))
+        }
+        TextEntry {
+            id: typedBack
+
+            label: qsTr("Type group %1 back").arg(page.entry.askedGroup)
+            error: page.entry.stage === "code" ? page.entry.error : ""
+            onReturned: page.entry.confirm(typedBack.text)
+        }
+        ActionButton {
+            text: qsTr("The code is written down")
+            primary: true
+            onActed: page.entry.confirm(typedBack.text)
+        }
+    }
+    ActionButton {
+        visible: page.entry.stage !== "code"
+        text: qsTr("Practice caseload: three invented clients")
+        onActed: page.entry.practice()
+    }
+}

@@ -1,0 +1,36 @@
+import QtQuick
+import Feltmark
+
+// The papers: a picture of the page for eyes, the same words as lines for ears.
+StandardScreen {
+    id: page
+
+    more: [
+        Image {
+            visible: page.vm.picture !== ""
+            width: Math.min(parent ? (parent as Item).width : 0, 34 * Theme.body)
+            source: page.vm.picture
+            sourceSize.width: Math.min(1200, width)
+            fillMode: Image.PreserveAspectFit
+            cache: false
+            activeFocusOnTab: true
+            Accessible.role: Accessible.Graphic
+            Accessible.name: qsTr("Picture of the paper. %1").arg(page.vm.pictureWords)
+            Accessible.focusable: true
+        },
+        Words {
+            visible: page.vm.picture !== ""
+            text: page.vm.pictureWords
+            silent: true
+        },
+        Card {
+            visible: page.vm.reading.length > 0
+            title: qsTr("Its words")
+
+            ReadingList {
+                label: qsTr("Words of the paper")
+                lines: page.vm.reading
+            }
+        }
+    ]
+}

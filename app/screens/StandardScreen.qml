@@ -1,0 +1,95 @@
+pragma ComponentBehavior
+import QtQuick
+import Feltmark
+
+// Most pages: a line above, heading, fields, buttons, what was found beside them, and a list below.
+PageView {
+    id: page
+
+    required property PageViewModel vm
+    // Between entry and list, for pages that have more to show there.
+    property alias more: more.data
+
+    title: page.vm.title || page.shell.pageTitle
+    kicker: page.vm.kicker
+    commands: page.vm.commands
+    onCommand: name => page.vm.command(name)
+
+    Connections {
+        target: page.vm
+
+        function onFocusField(key: string): void {
+            Qt.callLater(form.focusKey, key);
+        }
+        function onFocusRow(key: string): void {
+            Qt.callLater(list.focusKey, key);
+        }
+        function onFocusHeading(): void {
+            page.focusHeading();
+        }
+    }
+    FormView {
+        id: form
+
+        model: page.vm.form
+        onEdited: (key, value) => page.vm.edit(key, value)
+        onTyping: (key, text) => page.vm.typing(key, text)
+    }
+    Repeater {
+        model: page.vm.actions
+
+        ActionButton {
+            required property string key
+            required property string title
+
+            text: title
+            onActed: page.vm.act(key)
+        }
+    }
+    Column {
+        id: more
+
+        width: parent ? (parent as Item).width : 0
+        spacing: 2 * Theme.gap
+    }
+
+    aside: [
+        Repeater {
+            model: page.vm.findings
+
+            FindingLine {
+            }
+        },
+        Repeater {
+            model: page.vm.charts
+
+            LevelChart {
+                required property var modelData
+
+                label: modelData.label
+                sentence: modelData.sentence
+                points: modelData.points
+            }
+        },
+        KitchenDrawing {
+            visible: page.vm.drawing.boxes !== undefined
+            label: qsTr("Kitchen from the front")
+            words: page.vm.drawingWords
+            boxes: page.vm.drawing.boxes ?? []
+            wallWidth: page.vm.drawing.width ?? 1
+            wallHeight: page.vm.drawing.height ?? 1
+        }
+    ]
+    below: [
+        ListEntry {
+            id: list
+
+            visible: page.vm.rowsLabel !== ""
+            label: page.vm.rowsLabel
+            model: page.vm.rows
+            emptyText: page.vm.rowsEmpty
+            onMoved: key => page.vm.moved(key)
+            onActivated: key => page.vm.activated(key)
+        }
+    ]
+}

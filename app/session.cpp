@@ -1,0 +1,216 @@
+#include "app/session.h"
+#include "model/demo.h"
+#include <algorithm>
+
+namespace app {
+
+using model::Case;
+using model::ErrorCode;
+using model::fail;
+using model::Result;
+
+namespace {
+
+constexpr std::size_t keptSteps = 200;
+
+model::ClientSummary summaryOf(const Case &record) {
+    model::ClientSummary summary;
+    summary.id = record.client.id;
+    summary.name = record.client.name;
+    summary.code = record.client.code;
+    summary.archived = record.client.archived;
+    for (const auto &visit : record.visits)
+        summary.lastVisit = std::max(summary.lastVisit, visit.date);
+    for (const auto &goal : record.goals)
+        if (goal.review && (!summary.nextReview || *goal.review < *summary.nextReview))
+            summary.nextReview = goal.review;
+    summary.search = model::searchForm(record.client.name + " " + record.client.code);
+    return summary;
+}
+
+} // namespace
+
+void Session::openPractice() {
+    close();
+    m_practice = model::demo::all();
+    m_author = tr("Practice");
+}
+
+void Session::openStore(model::Store store, const QString &author) {
+    close();
+    m_store.emplace(std::move(store));
+    m_author = author;
+    if (const auto drafts = m_store->drafts())
+        for (const auto &draft : *drafts)
+            m_drafts[QString::fromStdString(draft.form)] = QString::fromStdString(draft.text);
+}
+
+void Session::close() {
+    closeClient();
+    m_store.reset();
+    m_practice.reset();
+    m_drafts.clear();
+    m_settings.clear();
+}
+
+Result<std::vector<model::ClientSummary>> Session::caseload() const {
+    if (m_store)
+        return m_store->caseload();
+    std::vector<model::ClientSummary> summaries;
+    for (const auto &record : *m_practice)
+        summaries.push_back(summaryOf(record));
+    return summaries;
+}
+
+Result<void> Session::openClient(const model::Id &client) {
+    closeClient();
+    if (m_store) {
+        auto record = m_store->load(client);
+        if (!record)
+            return tl::unexpected(record.error());
+        take(std::move(*record));
+        return note("client.opened", {});
+    }
+    const auto found =
+        std::ranges::find_if(*m_practice, [&](const Case &record) { return record.client.id == client; });
+    if (found == m_practice->end())
+        return fail(ErrorCode::Missing, "This client is not in the practice caseload.");
+    take(*found);
+    return {};
+}
+
+Result<void> Session::addClient(const QString &name, const QString &code) {
+    if (name.trimmed().isEmpty())
+        return fail(ErrorCode::Missing, "A name is needed. For example Alex Example.");
+    if (code.trimmed().isEmpty())
+        return fail(ErrorCode::Missing,
+                    "A short code is needed: papers carry it in place of the name. For example A7.");
+    const auto others = caseload();
+    if (!others)
+        return tl::unexpected(others.error());
+    const std::string wanted = code.trimmed().toStdString();
+    for (const auto &other : *others)
+        if (model::searchForm(other.code) == model::searchForm(wanted))
+            return fail(ErrorCode::Refused, "The code " + wanted + " is taken. Choose another.");
+    Case record = model::newCase(name.trimmed().toStdString(), wanted);
+    record.client.invented = isPractice();
+    closeClient();
+    if (m_store) {
+        const model::Action action{m_author.toStdString(), {}, "client.added"};
+        if (auto saved = m_store->save(Case{}, record, action); !saved)
+            return saved;
+    } else {
+        m_practice->push_back(record);
+    }
+    take(std::move(record));
+    return {};
+}
+
+void Session::closeClient() {
+    m_record.reset();
+    m_findings = {};
+    m_done.clear();
+    m_undone.clear();
+}
+
+const model::Visit *Session::visit() const {
+    if (!m_record || m_record->visits.empty() || m_record->visits.back().closed)
+        return nullptr;
+    return &m_record->visits.back();
+}
+
+Result<void> Session::edit(const QString &words, const std::string &what, const Change &change) {
+    Case after = *m_record;
+    change(after);
+    if (after == *m_record)
+        return {};
+    Step step{words, *m_record, after};
+    if (auto saved = save(after, what); !saved)
+        return saved;
+    m_done.push_back(std::move(step));
+    if (m_done.size() > keptSteps)
+        m_done.erase(m_done.begin());
+    m_undone.clear();
+    return {};
+}
+
+Result<QString> Session::move(std::vector<Step> &from, std::vector<Step> &to, bool back) {
+    if (from.empty())
+        return fail(ErrorCode::Missing, back ? "Nothing to undo." : "Nothing to do again.");
+    Step step = std::move(from.back());
+    if (auto saved = save(back ? step.before : step.after, back ? "undone" : "redone"); !saved) {
+        from.push_back(std::move(step));
+        return tl::unexpected(saved.error());
+    }
+    from.pop_back();
+    to.push_back(step);
+    return step.words;
+}
+
+Result<QString> Session::undo() {
+    return move(m_done, m_undone, true);
+}
+
+Result<QString> Session::redo() {
+    return move(m_undone, m_done, false);
+}
+
+Result<void> Session::save(const Case &after, const std::string &what) {
+    if (m_store) {
+        const model::Action action{m_author.toStdString(), visit() ? visit()->id : model::Id{}, what};
+        if (auto saved = m_store->save(*m_record, after, action); !saved)
+            return saved;
+    } else {
+        const auto found = std::ranges::find_if(
+            *m_practice, [&](const Case &record) { return record.client.id == after.client.id; });
+        if (found != m_practice->end())
+            *found = after;
+    }
+    take(after);
+    return {};
+}
+
+void Session::take(Case record) {
+    m_record = std::move(record);
+    m_findings = model::findingsOf(*m_record, today());
+    emit changed();
+}
+
+Result<void> Session::note(const std::string &what, const QString &detail) {
+    if (!m_store)
+        return {};
+    const model::Id visited = visit() ? visit()->id : model::Id{};
+    return m_store->note({m_author.toStdString(), visited, what},
+                         m_record ? m_record->client.id : model::Id{}, detail.toStdString());
+}
+
+void Session::keepDraft(const QString &form, const QString &text) {
+    if (text.isEmpty() && !m_drafts.contains(form))
+        return;
+    m_drafts[form] = text;
+    if (text.isEmpty())
+        m_drafts.erase(form);
+    if (m_store && m_record)
+        (void)m_store->saveDraft({form.toStdString(), m_record->client.id, text.toStdString()});
+}
+
+QString Session::draft(const QString &form) const {
+    const auto found = m_drafts.find(form);
+    return found == m_drafts.end() ? QString() : found->second;
+}
+
+QString Session::setting(const QString &key) const {
+    if (m_store)
+        if (const auto value = m_store->setting(key.toStdString()); value && *value)
+            return QString::fromStdString(**value);
+    const auto found = m_settings.find(key);
+    return found == m_settings.end() ? QString() : found->second;
+}
+
+void Session::keepSetting(const QString &key, const QString &value) {
+    m_settings[key] = value;
+    if (m_store)
+        (void)m_store->saveSetting(key.toStdString(), value.toStdString());
+}
+
+} // namespace app

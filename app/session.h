@@ -1,0 +1,86 @@
+#pragma once
+#include "model/case.h"
+#include "model/findings.h"
+#include "model/store.h"
+#include <QObject>
+#include <QString>
+#include <functional>
+#include <optional>
+#include <vector>
+
+namespace app {
+
+/// The open caseload and the client in hand: the one place where records change.
+///
+/// Each edit is one action: it is saved before it is shown, and can be undone. The practice caseload lives in
+/// memory only.
+class Session : public QObject {
+    Q_OBJECT
+
+public:
+    using QObject::QObject;
+
+    void openPractice();
+    void openStore(model::Store store, const QString &author);
+    /// Closes records and client; the key is wiped.
+    void close();
+    [[nodiscard]] bool isOpen() const { return m_store || m_practice; }
+    [[nodiscard]] bool isPractice() const { return m_practice.has_value(); }
+    [[nodiscard]] model::Store *store() { return m_store ? &*m_store : nullptr; }
+    [[nodiscard]] QString author() const { return m_author; }
+
+    [[nodiscard]] model::Result<std::vector<model::ClientSummary>> caseload() const;
+    [[nodiscard]] model::Result<void> openClient(const model::Id &client);
+    /// A new client, opened. Fails with Missing without name or code, Refused if the code is taken.
+    [[nodiscard]] model::Result<void> addClient(const QString &name, const QString &code);
+    void closeClient();
+    [[nodiscard]] bool hasClient() const { return m_record.has_value(); }
+    /// The client in hand; only while hasClient().
+    [[nodiscard]] const model::Case &record() const { return *m_record; }
+    [[nodiscard]] const model::Findings &findings() const { return m_findings; }
+    [[nodiscard]] model::Date today() const { return model::today(); }
+    /// The visit that is under way, or nullptr.
+    [[nodiscard]] const model::Visit *visit() const;
+
+    using Change = std::function<void(model::Case &)>;
+    /// Makes a change, saves it, and keeps the way back. `words` say what was done ("rice daily"); `what` is
+    /// a code for the audit. A failure changes nothing.
+    [[nodiscard]] model::Result<void> edit(const QString &words, const std::string &what,
+                                           const Change &change);
+    /// The words of what was undone or done again. Fails with Missing when there is nothing.
+    [[nodiscard]] model::Result<QString> undo();
+    [[nodiscard]] model::Result<QString> redo();
+    /// An entry in the audit alone.
+    [[nodiscard]] model::Result<void> note(const std::string &what, const QString &detail);
+
+    /// Typing that is not part of the record yet, kept over a crash. Empty text forgets it.
+    void keepDraft(const QString &form, const QString &text);
+    [[nodiscard]] QString draft(const QString &form) const;
+
+    [[nodiscard]] QString setting(const QString &key) const;
+    void keepSetting(const QString &key, const QString &value);
+
+signals:
+    /// The client in hand is another, or has changed.
+    void changed();
+
+private:
+    struct Step {
+        QString words;
+        model::Case before, after;
+    };
+    [[nodiscard]] model::Result<void> save(const model::Case &after, const std::string &what);
+    [[nodiscard]] model::Result<QString> move(std::vector<Step> &from, std::vector<Step> &to, bool back);
+    void take(model::Case record);
+
+    std::optional<model::Store> m_store;
+    std::optional<std::vector<model::Case>> m_practice;
+    QString m_author;
+    std::optional<model::Case> m_record;
+    model::Findings m_findings;
+    std::vector<Step> m_done, m_undone;
+    std::map<QString, QString> m_drafts;
+    std::map<QString, QString> m_settings;
+};
+
+} // namespace app

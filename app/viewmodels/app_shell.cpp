@@ -1,0 +1,271 @@
+#include "app/viewmodels/app_shell.h"
+#include "app/pages/caseload_page.h"
+#include "app/pages/client_page.h"
+#include "app/pages/goals_page.h"
+#include "app/pages/kitchen_page.h"
+#include "app/pages/papers_page.h"
+#include "app/pages/plan_page.h"
+#include "app/viewmodels/page_help.h"
+#include "app/viewmodels/visit_steps.h"
+#include "model/planning.h"
+#include <QCoreApplication>
+#include <QEvent>
+#include <algorithm>
+
+namespace app {
+namespace {
+
+QUrl screen(const char *name) {
+    return QUrl(QStringLiteral("qrc:/qt/qml/Feltmark/screens/%1.qml").arg(QLatin1String(name)));
+}
+
+constexpr int secondsOfWarning = 60;
+
+} // namespace
+
+AppShell::AppShell(std::filesystem::path store, model::KeyCost cost, PageImageProvider &pictures)
+    : m_folder(std::move(store)), m_cost(cost), m_settings(this) {
+    definePages(pictures);
+    connect(&m_session, &Session::changed, this, &AppShell::refreshRail);
+    connect(&m_settings, &SettingsViewModel::kept, &m_session, &Session::keepSetting);
+    m_idle.setSingleShot(true);
+    connect(&m_idle, &QTimer::timeout, this, &AppShell::warnOrLock);
+    QCoreApplication::instance()->installEventFilter(this);
+    setLocked(true);
+    showEntry();
+}
+
+AppShell::~AppShell() = default;
+
+void AppShell::openPracticeAtStart() {
+    m_entry->practice();
+}
+
+void AppShell::definePages(PageImageProvider &pictures) {
+    const auto add = [this](const char *key, const QString &title, bool needsClient, Make make) {
+        m_kinds[QLatin1String(key)] = {title, needsClient, std::move(make)};
+    };
+    const auto measured = [this](model::Domain domain) {
+        return [this, domain] { return std::make_unique<MeasurementPage>(m_session, *this, domain); };
+    };
+    add("caseload", tr("Caseload"), false,
+        [this] { return std::make_unique<CaseloadPage>(m_session, *this); });
+    add("client", tr("Client"), true, [this] { return std::make_unique<ClientPage>(m_session, *this); });
+    add("safety", tr("Safety"), true, [this] { return std::make_unique<SafetyPage>(m_session, *this); });
+    add("sight", tr("Sight"), true, measured(model::Domain::Sight));
+    add("touch", tr("Touch"), true, measured(model::Domain::Touch));
+    add("reach", tr("Reach"), true, measured(model::Domain::Reach));
+    add("kitchen", tr("Kitchen"), true, [this] { return std::make_unique<KitchenPage>(m_session, *this); });
+    add("contents", tr("Contents"), true,
+        [this] { return std::make_unique<ContentsPage>(m_session, *this, m_place); });
+    add("plan", tr("Plan"), true, [this] { return std::make_unique<PlanPage>(m_session, *this); });
+    add("goals", tr("Goals"), true, [this] { return std::make_unique<GoalsPage>(m_session, *this); });
+    add("papers", tr("Papers"), true,
+        [this, &pictures] { return std::make_unique<PapersPage>(m_session, *this, pictures); });
+    add("followup", tr("Follow-up"), true,
+        [this] { return std::make_unique<FollowUpPage>(m_session, *this); });
+    add("progress", tr("Progress"), true,
+        [this] { return std::make_unique<ProgressPage>(m_session, *this); });
+}
+
+bool AppShell::openPage(const QString &key) {
+    if (key.startsWith(QLatin1String("place:"))) {
+        m_place = {key.mid(6).toStdString()};
+        return openPage(QStringLiteral("contents"));
+    }
+    if (key.startsWith(QLatin1String("open:"))) {
+        const auto opened = m_session.openClient({key.mid(5).toStdString()});
+        if (!opened)
+            say(text(opened.error().sentence));
+        return !opened || openPage(QStringLiteral("client"));
+    }
+    if (key == QLatin1String("settings")) {
+        showSettings();
+        return true;
+    }
+    const auto kind = m_kinds.find(key);
+    if (kind == m_kinds.end())
+        return false;
+    if (!m_session.isOpen()) {
+        say(tr("Unlock the records first."));
+        return true;
+    }
+    if (kind->second.needsClient && !m_session.hasClient()) {
+        say(tr("Open a client first."));
+        return true;
+    }
+    setLocked(false);
+    if (key == QLatin1String("caseload"))
+        m_session.closeClient();
+    const QString keptTheme = m_session.setting(QStringLiteral("theme"));
+    m_settings.restore(QStringLiteral("theme"), keptTheme);
+    m_settings.restore(QStringLiteral("textScale"), m_session.setting(QStringLiteral("textScale")));
+    auto model = kind->second.make();
+    m_pageModel = model.get();
+    const bool reading = key == QLatin1String("papers");
+    show({key,
+          kind->second.title,
+          screen(reading ? "PapersScreen" : "StandardScreen"),
+          {{QStringLiteral("vm"), QVariant::fromValue(m_pageModel)}},
+          helpFor(key)});
+    m_pageModel->refresh();
+    m_shownPages.push_back(std::move(model));
+    if (m_shownPages.size() > 1) // the page before still finishes its last event
+        m_shownPages.front().release()->deleteLater(), m_shownPages.erase(m_shownPages.begin());
+    refreshRail();
+    setIdleMinutes(m_idleMinutes);
+    return true;
+}
+
+void AppShell::showEntry() {
+    auto entry = std::make_unique<EntryViewModel>(m_session, *this, m_folder, m_cost);
+    m_entry = entry.get();
+    m_pageModel = nullptr;
+    setSteps({});
+    setClient({}, {});
+    show({QStringLiteral("entry"),
+          m_entry->stage() == QLatin1String("unlock") ? tr("Unlock the records") : tr("Make new records"),
+          screen("EntryScreen"),
+          {{QStringLiteral("entry"), QVariant::fromValue(m_entry)}},
+          helpFor(QStringLiteral("entry"))});
+    m_shownPages.push_back(std::move(entry));
+    while (m_shownPages.size() > 1) {
+        m_shownPages.front().release()->deleteLater();
+        m_shownPages.erase(m_shownPages.begin());
+    }
+}
+
+void AppShell::showSettings() {
+    m_pageModel = nullptr;
+    show({QStringLiteral("settings"),
+          tr("Settings"),
+          screen("SettingsScreen"),
+          {{QStringLiteral("settings"), QVariant::fromValue(&m_settings)}},
+          helpFor(QStringLiteral("settings"))});
+}
+
+void AppShell::closeRecord() {
+    m_idle.stop();
+    if (const auto noted = m_session.note("locked", {}); !noted)
+        say(text(noted.error().sentence));
+    setLocked(true); // the window lets go of the page first
+    m_place = {};
+    m_session.close();
+    showEntry();
+    say(tr("Locked. Passphrase."));
+}
+
+void AppShell::refreshRail() {
+    if (!m_session.hasClient()) {
+        setSteps({});
+        setClient({}, {});
+        return;
+    }
+    const auto &client = m_session.record().client;
+    const auto *visit = m_session.visit();
+    QString line = visit ? tr("Visit %1, %2")
+                               .arg(visit->number)
+                               .arg(visit->date ? text(model::dateInWords(*visit->date)) : QString())
+                         : tr("No visit under way");
+    if (client.invented)
+        line += tr(". Invented.");
+    setClient(text(client.name), line);
+    setSteps(visitSteps(m_session));
+}
+
+void AppShell::undo() {
+    const auto undone =
+        m_session.hasClient()
+            ? m_session.undo()
+            : model::Result<QString>(model::fail(model::ErrorCode::Missing, "Nothing to undo."));
+    say(undone ? tr("Undone: %1.").arg(*undone) : text(undone.error().sentence));
+}
+
+void AppShell::redo() {
+    const auto redone =
+        m_session.hasClient()
+            ? m_session.redo()
+            : model::Result<QString>(model::fail(model::ErrorCode::Missing, "Nothing to do again."));
+    say(redone ? tr("Done again: %1.").arg(*redone) : text(redone.error().sentence));
+}
+
+QString AppShell::whereAmI(const QString &field) const {
+    if (isLocked())
+        return ShellViewModel::whereAmI(field);
+    QString saved = m_session.isPractice() ? tr("Practice: nothing is kept.") : tr("All saved.");
+    if (const auto *visit = m_session.visit())
+        saved += tr(" Visit %1.").arg(visit->number);
+    QString where = ShellViewModel::whereAmI(field);
+    if (m_pageModel && !m_pageModel->kicker().isEmpty())
+        where += QLatin1Char(' ') + m_pageModel->kicker() + QLatin1Char('.');
+    return where + QLatin1Char(' ') + saved;
+}
+
+void AppShell::findDestinations(const QString &filter) {
+    std::vector<ListRow> found;
+    const QString wanted = filter.trimmed();
+    const auto add = [&](const QString &key, const QString &title, const QString &facts) {
+        if (title.contains(wanted, Qt::CaseInsensitive))
+            found.push_back({.key = key, .title = title, .facts = facts});
+    };
+    if (m_session.isOpen()) {
+        for (const auto &step : steps()->rows())
+            add(step.key, step.title, step.state);
+        add(QStringLiteral("caseload"), tr("Caseload"), {});
+        add(QStringLiteral("settings"), tr("Settings"), tr("text size, colours, keys"));
+        add(QStringLiteral("command:lock"), tr("Lock"), {});
+    } else {
+        add(QStringLiteral("settings"), tr("Settings"), tr("text size, colours, keys"));
+    }
+    if (m_session.hasClient()) {
+        for (const auto &place : m_session.record().places)
+            add(QStringLiteral("place:") + text(place.id.text),
+                text(model::placeWords(m_session.record(), place.id)), tr("shelf"));
+        if (!wanted.isEmpty())
+            for (const auto &thing : m_session.record().things)
+                if (thing.place)
+                    add(QStringLiteral("place:") + text(thing.place->text), text(thing.name),
+                        tr("thing, opens its shelf"));
+    }
+    if (m_session.isOpen() && !wanted.isEmpty())
+        if (const auto clients = m_session.caseload())
+            for (const auto &client : *clients)
+                add(QStringLiteral("open:") + text(client.id.text), text(client.name), tr("client"));
+    std::vector<ListRow> unique;
+    for (auto &row : found)
+        if (std::ranges::count(unique, row.key, &ListRow::key) == 0)
+            unique.push_back(std::move(row));
+    destinations()->setRows(std::move(unique));
+}
+
+void AppShell::stopWork() {
+    if (m_pageModel)
+        m_pageModel->stopWork();
+}
+
+void AppShell::setIdleMinutes(int minutes) {
+    m_idleMinutes = minutes;
+    m_warned = false;
+    if (m_session.isOpen() && !m_session.isPractice())
+        m_idle.start(m_idleMinutes * 60'000 - secondsOfWarning * 1000);
+}
+
+void AppShell::warnOrLock() {
+    if (m_warned) {
+        lock();
+        return;
+    }
+    m_warned = true;
+    say(tr("The records lock in one minute. Any key keeps them open."));
+    m_idle.start(secondsOfWarning * 1000);
+}
+
+bool AppShell::eventFilter(QObject *watched, QEvent *event) {
+    const auto type = event->type();
+    if ((type == QEvent::KeyPress || type == QEvent::MouseButtonPress || type == QEvent::TouchBegin) &&
+        m_idle.isActive())
+        setIdleMinutes(m_idleMinutes);
+    return ShellViewModel::eventFilter(watched, event);
+}
+
+} // namespace app

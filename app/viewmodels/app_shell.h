@@ -1,0 +1,68 @@
+#pragma once
+#include "app/page_image_provider.h"
+#include "app/session.h"
+#include "app/viewmodels/entry_view_model.h"
+#include "app/viewmodels/page_view_model.h"
+#include "app/viewmodels/settings_view_model.h"
+#include "app/viewmodels/shell_view_model.h"
+#include <QTimer>
+#include <functional>
+#include <map>
+#include <memory>
+
+namespace app {
+
+/// The program's shell: which pages there are, steps of the visit, undo, lock. It makes the view model of a
+/// page when the page is opened and lets it go with the next, so that nothing of a client outlives its page.
+class AppShell : public ShellViewModel {
+    Q_OBJECT
+
+public:
+    AppShell(std::filesystem::path store, model::KeyCost cost, PageImageProvider &pictures);
+    ~AppShell() override;
+
+    [[nodiscard]] Session &session() { return m_session; }
+    void openPracticeAtStart();
+
+    void undo() override;
+    void redo() override;
+    [[nodiscard]] QString whereAmI(const QString &field) const override;
+    void findDestinations(const QString &filter) override;
+    void stopWork() override;
+
+    /// Minutes without a key until the records lock, 1 to 30.
+    void setIdleMinutes(int minutes);
+    bool eventFilter(QObject *watched, QEvent *event) override;
+
+protected:
+    bool openPage(const QString &key) override;
+    void closeRecord() override;
+
+private:
+    using Make = std::function<std::unique_ptr<PageViewModel>()>;
+    struct PageKind {
+        QString title;
+        bool needsClient = true;
+        Make make;
+    };
+    void definePages(PageImageProvider &pictures);
+    void showEntry();
+    void showSettings();
+    void refreshRail();
+    void warnOrLock();
+
+    Session m_session;
+    std::filesystem::path m_folder;
+    model::KeyCost m_cost;
+    SettingsViewModel m_settings;
+    std::map<QString, PageKind> m_kinds;
+    std::vector<std::unique_ptr<QObject>> m_shownPages; // the page on screen, and those that are just going
+    PageViewModel *m_pageModel = nullptr;
+    EntryViewModel *m_entry = nullptr;
+    model::Id m_place; // shelf in hand on the contents page
+    QTimer m_idle;
+    int m_idleMinutes = 5;
+    bool m_warned = false;
+};
+
+} // namespace app

@@ -1,0 +1,60 @@
+#include "app/viewmodels/page_help.h"
+#include <QCoreApplication>
+#include <map>
+
+namespace app {
+namespace {
+
+QString tr(const char *words) {
+    return QCoreApplication::translate("help", words);
+}
+
+QString ownHelp(const QString &page) {
+    const std::map<QString, QString> helps{
+        {"entry", tr("Type your passphrase and press Return. Your recovery code opens the records too.\n"
+                     "The practice caseload has three invented clients; nothing of it is kept.")},
+        {"caseload",
+         tr("Type any part of a name or code to find a client. Arrows go through the list, Return opens.\n"
+            "Ctrl+Return opens the client in hand.")},
+        {"client", tr("Who the client is, how she reads, who lives here, what she must not eat.\n"
+                      "Ctrl+Return starts the visit.")},
+        {"safety", tr("Each answer is yes, no or not asked. Not asked counts as the more cautious answer.\n"
+                      "What follows stands beside the answer; the program advises, you decide.")},
+        {"sight", tr("Type what the chart says, in its own notation: 6/24, 20/80, 0.6 logMAR, N12 at 40 cm.\n"
+                     "A test that was not done: not tested, and why.")},
+        {"touch", tr("Type what was felt: the marking of the lightest filament, millimetres of two points.\n"
+                     "A test that was not done: not tested, and why.")},
+        {"reach",
+         tr("Type heights with their unit: 142 cm, 4 ft 8 in. From stature alone they are estimated.")},
+        {"kitchen",
+         tr("Add units clockwise from the door, each with its shelves from the top.\n"
+            "Sizes that you leave out are usual ones and marked so. F2 changes the place in hand.")},
+        {"contents",
+         tr("One line a shelf: 4 chopped tomatoes, rice daily, olive oil glass.\n"
+            "F2 corrects the thing in hand, F3 goes to the next doubt, F9 reads the shelf back.")},
+        {"plan", tr("Arrows go through the lines. F7 says why, F8 overrules the line, F9 reads it again.\n"
+                    "Bring up to date keeps what can stay; afresh looks for the best plan.")},
+        {"goals", tr("A goal is one sentence with five levels, written before treatment. F2 changes the goal "
+                     "in hand.")},
+        {"papers", tr("Make the papers, look at them and listen to them, then write them into a folder.\n"
+                      "Files outside the program are not encrypted.")},
+        {"followup", tr("What last time left open, then the level of each goal with what was seen.\n"
+                        "Bring the plan up to date on the plan page: it changes as little as it can.")},
+        {"progress", tr("The levels of each goal over the visits, with what may be said of them.")},
+        {"settings", tr("Colours, text size and keys. An empty key is switched off.")},
+    };
+    const auto found = helps.find(page);
+    return found == helps.end() ? QString() : found->second;
+}
+
+} // namespace
+
+QString helpFor(const QString &page) {
+    return ownHelp(page) + QLatin1Char('\n') +
+           tr("Tab goes from field to field, F6 between the parts of the window, Ctrl+G to any page, shelf "
+              "or thing.\n"
+              "Ctrl+Z undoes the last action and says which. F12 says where you are. Shift+F1 lists all "
+              "keys.");
+}
+
+} // namespace app

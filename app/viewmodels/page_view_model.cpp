@@ -1,0 +1,87 @@
+#include "app/viewmodels/page_view_model.h"
+#include <algorithm>
+
+namespace app {
+
+PageViewModel::PageViewModel(Session &session, ShellViewModel &shell) : m_session(session), m_shell(shell) {
+    connect(&session, &Session::changed, this, [this] {
+        if (m_session.hasClient())
+            refresh();
+    });
+}
+
+void PageViewModel::edit(const QString &key, const QString &value) {
+    const auto spec = std::ranges::find_if(m_fields, [&](const FieldSpec &s) { return s.field.key == key; });
+    if (spec == m_fields.end() || !spec->write)
+        return;
+    const auto write = spec->write; // the fields may be replaced while the record changes
+    const QString label = spec->field.label;
+    model::Case after = m_session.hasClient() ? record() : model::Case{};
+    if (const auto written = write(after, value); !written) {
+        m_pending[key] = {value, text(written.error().sentence)};
+        m_session.keepDraft(draftName(key), value);
+        showFields();
+        return;
+    }
+    m_pending.erase(key);
+    m_session.keepDraft(draftName(key), {});
+    if (m_session.hasClient())
+        change(value.isEmpty() ? label : label + QStringLiteral(": ") + value, "field." + key.toStdString(),
+               [&](model::Case &record) { record = after; });
+    refresh();
+}
+
+void PageViewModel::typing(const QString &key, const QString &typed) {
+    m_session.keepDraft(draftName(key), typed);
+}
+
+void PageViewModel::setFields(std::vector<FieldSpec> fields) {
+    m_fields = std::move(fields);
+    for (const auto &spec : m_fields) {
+        const QString kept = m_session.draft(draftName(spec.field.key));
+        if (!kept.isEmpty() && spec.write && !m_pending.contains(spec.field.key))
+            m_pending[spec.field.key] = {kept,
+                                         tr("Typed before and not taken yet. Press Return to take it.")};
+    }
+    showFields();
+}
+
+void PageViewModel::showFields() {
+    std::vector<FormField> shown;
+    for (const auto &spec : m_fields) {
+        FormField field = spec.field;
+        if (spec.read)
+            field.value = spec.read();
+        if (const auto found = m_pending.find(field.key); found != m_pending.end()) {
+            field.value = found->second.typed;
+            field.error = found->second.sentence;
+        }
+        shown.push_back(std::move(field));
+    }
+    m_form.setRows(std::move(shown));
+}
+
+bool PageViewModel::change(const QString &words, const std::string &what, const Session::Change &how) {
+    const auto saved = m_session.edit(words, what, how);
+    if (!saved)
+        say(tr("Not saved. %1 What you typed is kept.").arg(text(saved.error().sentence)));
+    return saved.has_value();
+}
+
+void PageViewModel::clearField(const QString &key) {
+    std::vector<FormField> rows = m_form.rows();
+    const auto found = std::ranges::find(rows, key, &FormField::key);
+    if (found == rows.end())
+        return;
+    found->value = QStringLiteral(" "); // two changes, so that the entry sees one
+    m_form.setRows(rows);
+    found->value.clear();
+    m_form.setRows(std::move(rows));
+}
+
+QString PageViewModel::draftName(const QString &key) const {
+    return (m_session.hasClient() ? text(record().client.id.text) : QString()) + QLatin1Char('/') +
+           m_shell.page() + QLatin1Char('/') + key;
+}
+
+} // namespace app

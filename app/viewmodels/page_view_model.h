@@ -1,0 +1,130 @@
+#pragma once
+#include "app/session.h"
+#include "app/viewmodels/finding_model.h"
+#include "app/viewmodels/form_model.h"
+#include "app/viewmodels/row_model.h"
+#include "app/viewmodels/shell_view_model.h"
+#include <QVariantList>
+#include <QVariantMap>
+#include <map>
+
+namespace app {
+
+/// What every page is made of, in one order: a line above, the heading, fields, buttons, findings, a list.
+///
+/// A page derives from it and fills the models in refresh(), which runs after every change of the record. It
+/// lives as long as its page is shown, so nothing of a client stays behind.
+class PageViewModel : public QObject {
+    Q_OBJECT
+    QML_ELEMENT
+    QML_UNCREATABLE("owned by the shell")
+    Q_PROPERTY(QString title READ title NOTIFY refreshed)
+    Q_PROPERTY(QString kicker READ kicker NOTIFY refreshed)
+    Q_PROPERTY(QString rowsLabel READ rowsLabel NOTIFY refreshed)
+    Q_PROPERTY(QString rowsEmpty READ rowsEmpty NOTIFY refreshed)
+    Q_PROPERTY(QStringList commands READ commands CONSTANT)
+    Q_PROPERTY(QVariantMap drawing READ drawing NOTIFY refreshed)
+    Q_PROPERTY(QString picture READ picture NOTIFY refreshed)
+    Q_PROPERTY(QString pictureWords READ pictureWords NOTIFY refreshed)
+    Q_PROPERTY(QStringList reading READ reading NOTIFY refreshed)
+    Q_PROPERTY(QVariantList charts READ charts NOTIFY refreshed)
+    Q_PROPERTY(QString drawingWords READ drawingWords NOTIFY refreshed)
+    Q_PROPERTY(app::FormModel *form READ form CONSTANT)
+    Q_PROPERTY(app::ActionModel *actions READ actions CONSTANT)
+    Q_PROPERTY(app::FindingModel *findings READ findings CONSTANT)
+    Q_PROPERTY(app::RowModel *rows READ rows CONSTANT)
+
+public:
+    PageViewModel(Session &session, ShellViewModel &shell);
+
+    [[nodiscard]] QString title() const { return m_title; }
+    [[nodiscard]] QString kicker() const { return m_kicker; }
+    [[nodiscard]] QString rowsLabel() const { return m_rowsLabel; }
+    [[nodiscard]] QString rowsEmpty() const { return m_rowsEmpty; }
+    [[nodiscard]] virtual QStringList commands() const { return {}; }
+    /// The kitchen's front view: boxes, width and height in mm; empty: no drawing on this page.
+    [[nodiscard]] QVariantMap drawing() const { return m_drawing; }
+    /// A page of a paper as a picture, and the paper's words line by line.
+    [[nodiscard]] QString picture() const { return m_picture; }
+    [[nodiscard]] QString pictureWords() const { return m_pictureWords; }
+    [[nodiscard]] QStringList reading() const { return m_reading; }
+    /// Levels over time: label, sentence, points of date and level.
+    [[nodiscard]] QVariantList charts() const { return m_charts; }
+    [[nodiscard]] QString drawingWords() const { return m_drawingWords; }
+    [[nodiscard]] FormModel *form() { return &m_form; }
+    [[nodiscard]] ActionModel *actions() { return &m_actions; }
+    [[nodiscard]] FindingModel *findings() { return &m_findings; }
+    [[nodiscard]] RowModel *rows() { return &m_rows; }
+
+    Q_INVOKABLE virtual void edit(const QString &key, const QString &value);
+    Q_INVOKABLE virtual void act(const QString & /*key*/) {}
+    Q_INVOKABLE virtual void moved(const QString & /*row*/) {}
+    Q_INVOKABLE virtual void activated(const QString & /*row*/) {}
+    Q_INVOKABLE virtual void command(const QString & /*name*/) {}
+    /// Typing in a field that is not accepted yet; kept over a crash.
+    Q_INVOKABLE void typing(const QString &key, const QString &text);
+
+    virtual void refresh() = 0;
+    /// Stops the long work of this page.
+    virtual void stopWork() {}
+
+signals:
+    void refreshed();
+    /// The page shall put the focus on a field, or on the list's row.
+    void focusField(const QString &key);
+    void focusRow(const QString &key);
+    /// The page is another one now, such as the next shelf: focus on the heading.
+    void focusHeading();
+
+protected:
+    /// One field: how it looks, how it reads the record, how it changes it. `write` fails with the sentence
+    /// that stands beside the field then, with what was typed.
+    struct FieldSpec {
+        FormField field;
+        std::function<QString()> read;
+        std::function<model::Result<void>(model::Case &, const QString &)> write;
+    };
+    /// Shows these fields, with what was typed wrongly still in its place.
+    void setFields(std::vector<FieldSpec> fields);
+    /// An edit of the record; failure is said. True if it was saved.
+    bool change(const QString &words, const std::string &what, const Session::Change &change);
+    void say(const QString &text) { m_shell.say(text); }
+    void say(const model::Error &error) { m_shell.say(QString::fromStdString(error.sentence)); }
+    [[nodiscard]] const model::Case &record() const { return m_session.record(); }
+    void setPicture(const QString &source, const QString &words) {
+        m_picture = source;
+        m_pictureWords = words;
+    }
+    void setReading(const QStringList &lines) { m_reading = lines; }
+    void setCharts(const QVariantList &charts) { m_charts = charts; }
+    /// Empties a field although the record's value is the same: after its text was taken.
+    void clearField(const QString &key);
+
+    Session &m_session;
+    ShellViewModel &m_shell;
+    QString m_title, m_kicker, m_rowsLabel, m_rowsEmpty, m_drawingWords;
+    QVariantMap m_drawing;
+    FormModel m_form;
+    ActionModel m_actions;
+    FindingModel m_findings;
+    RowModel m_rows;
+
+private:
+    struct Pending {
+        QString typed, sentence;
+    };
+    [[nodiscard]] QString draftName(const QString &key) const;
+    void showFields();
+
+    QString m_picture, m_pictureWords;
+    QStringList m_reading;
+    QVariantList m_charts;
+    std::vector<FieldSpec> m_fields;
+    std::map<QString, Pending> m_pending;
+};
+
+[[nodiscard]] inline QString text(const std::string &utf8) {
+    return QString::fromStdString(utf8);
+}
+
+} // namespace app

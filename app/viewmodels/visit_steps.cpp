@@ -1,0 +1,73 @@
+#include "app/viewmodels/visit_steps.h"
+#include "model/progress.h"
+#include <QCoreApplication>
+#include <algorithm>
+
+namespace app {
+namespace {
+
+QString tr(const char *words, int n = -1) {
+    return QCoreApplication::translate("steps", words, nullptr, n);
+}
+
+Step measured(const model::Case &record, model::Domain domain, const char *key, int number,
+              const QString &title) {
+    int all = 0;
+    int done = 0;
+    for (const auto &info : model::testInfos()) {
+        if (info.domain != domain)
+            continue;
+        ++all;
+        done += std::ranges::count(record.measurements, info.test, &model::Measurement::test) > 0 ? 1 : 0;
+    }
+    const QString state = done == 0     ? tr("not begun")
+                          : done == all ? tr("done")
+                                        : tr("%1 not tested").arg(all - done);
+    return {QLatin1String(key), number, title, state, done == all, false};
+}
+
+Step safetyStep(const model::Case &record) {
+    const auto asked = std::ranges::count_if(model::safetyQuestions(), [&](const auto &question) {
+        return record.safety.answer(question.question) != model::Answer::NotAsked;
+    });
+    const auto all = static_cast<long>(model::safetyQuestions().size());
+    return {QStringLiteral("safety"),
+            1,
+            tr("Safety"),
+            asked == all ? tr("done") : tr("%1 not asked").arg(all - asked),
+            asked == all,
+            false};
+}
+
+} // namespace
+
+std::vector<Step> visitSteps(const Session &session) {
+    const model::Case &r = session.record();
+    const auto placesWith = std::ranges::count_if(r.places, [&](const model::Place &place) {
+        return std::ranges::any_of(r.things,
+                                   [&](const model::Thing &thing) { return thing.place == place.id; });
+    });
+    const bool planned = r.plan && !r.plan->lines.empty();
+    const auto open = model::openItems(r, session.today()).size();
+    return {
+        {QStringLiteral("client"), 0, tr("Client"), {}, false, false},
+        safetyStep(r),
+        measured(r, model::Domain::Sight, "sight", 2, tr("Sight")),
+        measured(r, model::Domain::Touch, "touch", 3, tr("Touch")),
+        measured(r, model::Domain::Reach, "reach", 4, tr("Reach")),
+        {QStringLiteral("kitchen"), 5, tr("Kitchen"),
+         r.places.empty() ? tr("not begun") : tr("%1 places").arg(r.places.size()), !r.places.empty(), false},
+        {QStringLiteral("contents"), 6, tr("Contents"),
+         r.things.empty() ? tr("not begun") : tr("%1 of %2 places").arg(placesWith).arg(r.places.size()),
+         !r.places.empty() && placesWith == static_cast<long>(r.places.size()), false},
+        {QStringLiteral("plan"), 7, tr("Plan"), planned ? tr("worked out") : tr("not begun"), planned, false},
+        {QStringLiteral("goals"), 8, tr("Goals"),
+         r.goals.empty() ? tr("not begun") : tr("%1 agreed").arg(r.goals.size()), !r.goals.empty(), false},
+        {QStringLiteral("papers"), 9, tr("Papers"), {}, false, false},
+        {QStringLiteral("followup"), 0, tr("Follow-up"), open ? tr("%1 open").arg(open) : tr("nothing open"),
+         open == 0, false},
+        {QStringLiteral("progress"), 0, tr("Progress"), {}, false, false},
+    };
+}
+
+} // namespace app
