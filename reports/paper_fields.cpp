@@ -79,6 +79,10 @@ Fields subjectFields(const Case &record, Date on, const std::string &madeBy) {
 
 namespace {
 
+bool wasAsked(const Caution &caution) {
+    return !caution.because.starts_with("not asked");
+}
+
 /// What was noted with the answer; the answer alone says nothing to a reader who does not see the question.
 std::string reasonOf(const Caution &caution) {
     if (!caution.because.starts_with("answered"))
@@ -98,11 +102,13 @@ Fields cautionFields(const Findings &findings) {
         Fields fields;
         fields.named["sentence"] = caution.sentence;
         addText(fields, "reason", reasonOf(caution));
-        fields.named["notAsked"] = caution.because.starts_with("not asked");
+        fields.named["notAsked"] = !wasAsked(caution);
         fields.named["urgent"] = caution.urgent;
         list.push_back(std::move(fields));
     }
     Fields all;
+    all.named["someNotAsked"] = std::any_of(cautions.begin(), cautions.end(),
+                                            [](const Caution &caution) { return !wasAsked(caution); });
     addList(all, "cautions", std::move(list));
     return all;
 }

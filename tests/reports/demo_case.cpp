@@ -21,4 +21,26 @@ const Case &planned(const std::string &name) {
     return known.emplace(name, std::move(record)).first->second;
 }
 
+Case asItStands(const std::string &name) {
+    Case record = demo::byName(name).value();
+    const std::vector<std::string> marks{"", "ribbed-band", "", "large-bump",
+                                         record.client.readsBraille ? "braille" : "large-print"};
+    Plan plan;
+    plan.made = day;
+    plan.meaningMarks = {{"hazard", "disc-tag"}, {"allergen", "bump-row"}};
+    for (const Thing &thing : record.things) {
+        PlanLine line;
+        line.thing = thing.id;
+        line.place = thing.place.value();
+        line.order = static_cast<int>(plan.lines.size());
+        line.marker = marks[plan.lines.size() % marks.size()];
+        line.meanings = meaningsOf(thing, record.diet);
+        line.labelText = thing.name;
+        plan.lines.push_back(line);
+    }
+    plan.lines[1].place = record.places[1].id;
+    record.plan = plan;
+    return record;
+}
+
 } // namespace demo_case

@@ -19,6 +19,14 @@ Unit unit(int order, UnitKind kind, std::optional<double> width, const std::stri
     return one;
 }
 
+Place place(const Unit &unit, double heightCm) {
+    Place one;
+    one.id = newId();
+    one.unit = unit.id;
+    one.height = Length{{heightCm}, "", Basis::Measured};
+    return one;
+}
+
 bool overlap(const Figure::Box &a, const Figure::Box &b) {
     constexpr double touch = 1e-9;
     return a.x + a.width > b.x + touch && b.x + b.width > a.x + touch && a.y + a.height > b.y + touch &&
@@ -65,6 +73,16 @@ TEST(KitchenFigure, drawsWidthsToScale) {
     EXPECT_DOUBLE_EQ(figure.boxes[1].width, 2 * figure.boxes[0].width);
     EXPECT_DOUBLE_EQ(figure.boxes[1].x, figure.boxes[0].width);
     EXPECT_THAT(figure.words, HasSubstr("Widths are drawn to scale"));
+}
+
+TEST(KitchenFigure, drawsAFreezerUnderItsFridge) {
+    Case record = newCase("", "K1");
+    record.units = {unit(0, UnitKind::Fridge, 60, "fridge"), unit(1, UnitKind::Freezer, 60, "freezer")};
+    record.places = {place(record.units[0], 100), place(record.units[1], 30)};
+    const Figure figure = kitchenFigure(record);
+    ASSERT_EQ(figure.boxes.size(), 2u);
+    EXPECT_DOUBLE_EQ(figure.boxes[0].x, figure.boxes[1].x);
+    EXPECT_DOUBLE_EQ(figure.boxes[0].y + figure.boxes[0].height, figure.boxes[1].y);
 }
 
 TEST(KitchenFigure, saysWhatWasNotMeasured) {
