@@ -66,7 +66,8 @@ Result<Store> unlocked(const PapersCommand &command) {
                                                  : terminal::readSecret(command.passphraseFile);
     if (!secret)
         return tl::unexpected(secret.error());
-    auto store = Store::open(command.store, *secret, command.author, KeyCost{});
+    // The window brings the key up to a newer cost; the command line leaves the key file as it is.
+    auto store = Store::open(command.store, *secret, command.author, KeyCost::cheapest());
     terminal::wipe(*secret);
     return store;
 }

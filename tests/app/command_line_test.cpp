@@ -1,5 +1,8 @@
 #include "app/command_line.h"
+#include "model/demo.h"
+#include "model/store.h"
 #include <filesystem>
+#include <fstream>
 #include <gmock/gmock.h>
 #include <sstream>
 #include <unistd.h>
@@ -32,6 +35,47 @@ Answered run(std::vector<const char *> arguments, const std::string &typed = {})
     answered.err = err.str();
     return answered;
 }
+
+constexpr const char *passphrase = "seven lanterns over the quiet harbour";
+
+/// Records with one client, code K7, whose papers are plain text, and a file with their passphrase.
+class Records {
+public:
+    Records() {
+        std::string name = (fs::temp_directory_path() / "feltmark-cli-XXXXXX").string();
+        m_folder = mkdtemp(name.data());
+        std::ofstream(passphraseFile()) << passphrase << '\n';
+        auto made = model::Store::create(store(), passphrase, "author", model::KeyCost::cheapest()).value();
+        model::Case record = model::demo::nora();
+        record.client.code = "K7";
+        record.client.media = {false, {}, model::BrailleGrade::None, false, true};
+        record.plan = planFor(record);
+        EXPECT_TRUE(made.store.save({}, record, {"author", {}, "client.made"}));
+    }
+    ~Records() { fs::remove_all(m_folder); }
+    Records(const Records &) = delete;
+    Records &operator=(const Records &) = delete;
+
+    [[nodiscard]] std::string store() const { return (m_folder / "store").string(); }
+    [[nodiscard]] std::string out() const { return (m_folder / "out").string(); }
+    [[nodiscard]] std::string passphraseFile() const { return (m_folder / "passphrase").string(); }
+
+private:
+    /// Everything stays where it is, without marks.
+    static model::Plan planFor(const model::Case &record) {
+        model::Plan plan;
+        plan.id = model::newId();
+        for (const model::Thing &thing : record.things) {
+            model::PlanLine line;
+            line.thing = thing.id;
+            line.place = thing.place.value();
+            line.order = static_cast<int>(plan.lines.size());
+            plan.lines.push_back(line);
+        }
+        return plan;
+    }
+    fs::path m_folder;
+};
 
 /// Nothing on standard output, one sentence on one line of standard error.
 void expectOneSentence(const Answered &answered, int status) {
@@ -100,6 +144,49 @@ TEST(CommandLine, saysWhereNoRecordsAre) {
     const auto answered = run({"papers", "--client", "K7", "--out", "x", "--store", "/nowhere"});
     expectOneSentence(answered, 2);
     EXPECT_THAT(answered.err, HasSubstr("/nowhere"));
+}
+
+TEST(CommandLine, writesThePapersOfAClientInTheRecords) {
+    const Records records;
+    const std::string store = records.store(), out = records.out(), file = records.passphraseFile();
+    const auto answered =
+        run({"papers", "--client", "k7", "--out", out.c_str(), "--store", store.c_str(), "--passphrase-file",
+             file.c_str(), "--date", "2026-11-25", "--author", "R. Invented"});
+    EXPECT_EQ(answered.status, 0) << answered.err;
+    EXPECT_THAT(answered.out, HasSubstr("K7-2026-11-25-handout.txt"));
+    EXPECT_TRUE(fs::exists(fs::path(out) / "K7-2026-11-25-handout.txt"));
+    const auto audit =
+        model::Store::open(store, passphrase, "author", model::KeyCost::cheapest()).value().audit().value();
+    EXPECT_TRUE(std::any_of(audit.begin(), audit.end(), [](const model::AuditRow &row) {
+        return row.what == "paper.exported" && row.author == "R. Invented";
+    }));
+}
+
+TEST(CommandLine, saysThatThePassphraseIsWrong) {
+    const Records records;
+    std::ofstream(records.passphraseFile()) << "not the right one at all\n";
+    const std::string store = records.store(), out = records.out(), file = records.passphraseFile();
+    expectOneSentence(run({"papers", "--client", "K7", "--out", out.c_str(), "--store", store.c_str(),
+                           "--passphrase-file", file.c_str()}),
+                      1);
+    EXPECT_FALSE(fs::exists(out));
+}
+
+TEST(CommandLine, saysThatNoClientHasTheCode) {
+    const Records records;
+    const std::string store = records.store(), out = records.out(), file = records.passphraseFile();
+    const auto answered = run({"papers", "--client", "K8", "--out", out.c_str(), "--store", store.c_str(),
+                               "--passphrase-file", file.c_str()});
+    expectOneSentence(answered, 2);
+    EXPECT_THAT(answered.err, HasSubstr("K8"));
+}
+
+TEST(CommandLine, saysThatThePassphraseFileIsNotThere) {
+    const Records records;
+    const std::string store = records.store(), out = records.out();
+    expectOneSentence(run({"papers", "--client", "K7", "--out", out.c_str(), "--store", store.c_str(),
+                           "--passphrase-file", "/nowhere/passphrase"}),
+                      2);
 }
 
 TEST(CommandLine, writesBraille) {
