@@ -71,7 +71,7 @@ CLI::App *addBraille(CLI::App &cli, Wanted &wanted) {
     BrailleCommand &command = wanted.braille;
     braille->add_option("--grade", command.layout.grade, "1 uncontracted, 2 contracted")
         ->capture_default_str();
-    braille->add_option("--language", command.language, "Language of the text")
+    braille->add_option("--language", command.language, "Language of the text; English only so far")
         ->type_name("TAG")
         ->capture_default_str();
     braille->add_option("--cells", command.layout.cells, "Cells in a line")->capture_default_str();
@@ -120,7 +120,7 @@ int runBraille(Wanted &wanted, const Streams &streams) {
 int explain(const CLI::App &cli, const CLI::ParseError &error, const Streams &streams) {
     if (error.get_exit_code() == 0)
         return cli.exit(error, streams.out, streams.err);
-    streams.err << "feltmark: " << error.what() << ". For help: feltmark --help\n";
+    streams.err << "feltmark: " << error.what() << " (for help: feltmark --help)\n";
     return badInput;
 }
 

@@ -111,6 +111,11 @@ Result<void> makePapers(const PapersCommand &command, const Streams &streams) {
 }
 
 Result<void> makeBraille(const BrailleCommand &command, const Streams &streams) {
+    if (command.language != "en" && !command.language.starts_with("en-"))
+        return fail(ErrorCode::OutOfRange,
+                    "The language \"" + command.language +
+                        "\" has no braille table in this program: it writes Unified English "
+                        "Braille only, en-GB or another en.");
     const std::string text{std::istreambuf_iterator<char>(streams.in), {}};
     if (text.find_first_not_of(" \t\r\n") == std::string::npos)
         return fail(ErrorCode::Missing,

@@ -212,6 +212,12 @@ TEST(CommandLine, wantsTextForBraille) {
     expectOneSentence(run({"braille"}, " \n"), 2);
 }
 
+TEST(CommandLine, refusesALanguageWithoutATable) {
+    const auto answered = run({"braille", "--language", "de"}, "Dose\n");
+    expectOneSentence(answered, 2);
+    EXPECT_THAT(answered.err, HasSubstr("\"de\""));
+}
+
 TEST(CommandLine, refusesAGradeThatIsNone) {
     expectOneSentence(run({"braille", "--grade", "3"}, "tin"), 2);
 }
