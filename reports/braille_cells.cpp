@@ -21,6 +21,8 @@ static_assert(asciiOrder.size() == 64);
 
 constexpr char32_t firstCell = U'\u2800';
 constexpr char32_t pastSixDots = U'\u2840';
+constexpr std::u32string_view uncontractedWord =
+    U"\u2830\u2830"; // grade 1 until the next blank: UEB 2013, rule 5.3
 
 const char *tableOf(int grade) {
     return grade == 1 ? "en-ueb-g1.ctb" : "en-ueb-g2.ctb";
@@ -158,7 +160,7 @@ Result<Cells> brailleOf(const std::string &words, int grade) {
                         "The braille table cannot write \"" + toUtf8(part.words) + "\".");
         }
         line += line.empty() ? U"" : U"\u2800";
-        line += part.address && grade == 2 ? U"\u2830\u2830" : U"";
+        line += part.address && grade == 2 ? Cells(uncontractedWord) : Cells();
         line += cells;
     }
     return line;
@@ -168,11 +170,26 @@ Result<std::string> printOf(const Cells &cells, int grade) {
     const std::lock_guard lock(louis());
     if (auto ready = tableReady(grade); !ready)
         return tl::unexpected(ready.error());
-    if (cells.empty())
-        return std::string();
-    const std::u32string words =
-        called(lou_backTranslateString, std::string("unicode.dis,") + tableOf(grade), cells, 0);
-    if (words.empty())
+    std::u32string words;
+    const auto read = [&](const Cells &stretch, int by) {
+        const std::u32string back =
+            called(lou_backTranslateString, std::string("unicode.dis,") + tableOf(by), stretch, 0);
+        words += (words.empty() || back.empty() ? U"" : U" ") + back;
+        return stretch.empty() || !back.empty();
+    };
+    Cells stretch;
+    bool good = true;
+    for (std::size_t begin = 0; begin < cells.size();) {
+        const std::size_t end = std::min(cells.find(blankCell, begin), cells.size());
+        const Cells word = cells.substr(begin, end - begin);
+        begin = end + 1;
+        if (grade == 2 && word.starts_with(uncontractedWord)) {
+            good = good && read(std::exchange(stretch, {}), grade) && read(word.substr(2), 1);
+        } else if (!word.empty()) {
+            stretch += (stretch.empty() ? U"" : U"\u2800") + word;
+        }
+    }
+    if (!(good && read(stretch, grade)))
         return fail(ErrorCode::NotUnderstood, "This braille could not be read back.");
     return toUtf8(words);
 }

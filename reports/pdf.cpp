@@ -2,6 +2,7 @@
 #include "reports/pdf_tags.h"
 #include "reports/prepare.h"
 #include "reports/utf8.h"
+#include <algorithm>
 #include <cmath>
 
 namespace reports {
@@ -40,9 +41,13 @@ Result<Sheet> sheetOf(const PrintLayout &layout, const Typesetter &type) {
     sheet.pageHeight = layout.pageHeightMm * pointsPerMm;
     sheet.left = sheet.top = layout.marginMm * pointsPerMm;
     sheet.line = type.lineHeight(layout.bodyPoints);
-    sheet.footerTop = sheet.pageHeight - sheet.top - sheet.line;
     sheet.width = sheet.pageWidth - 2 * sheet.left;
-    sheet.height = sheet.footerTop - sheet.line / 2 - sheet.top;
+    // The page number stands in the bottom margin, as low as printers reach; large letters need some of the
+    // page as well.
+    constexpr double edge = 20; // points
+    sheet.footerTop = sheet.pageHeight - std::min(edge, sheet.top) - sheet.line;
+    const double bottom = std::min(sheet.pageHeight - sheet.top, sheet.footerTop - sheet.line / 4);
+    sheet.height = bottom - sheet.top;
     constexpr double fewestLetters = 5; // of full size on a line
     constexpr double fewestLines = 4;
     if (sheet.width < fewestLetters * sheet.bodySize || sheet.height < fewestLines * sheet.line)

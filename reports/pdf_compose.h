@@ -7,7 +7,7 @@
 
 namespace reports {
 
-/// Sizes of a page in PDF points. The footer has a line of its own above the bottom margin.
+/// Sizes of a page in PDF points.
 struct Sheet {
     double bodySize = 18;
     double pageWidth = 0, pageHeight = 0;

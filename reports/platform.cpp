@@ -1,3 +1,4 @@
+#include "reports/platform.h"
 #include "reports/writers.h"
 #include <cerrno>
 #include <cstdlib>
@@ -6,7 +7,6 @@
 #include <system_error>
 #include <unistd.h>
 
-// The one place of this target that speaks to the operating system.
 namespace reports {
 
 using model::ErrorCode;
@@ -14,28 +14,6 @@ using model::fail;
 namespace fs = std::filesystem;
 
 namespace {
-
-tl::unexpected<model::Error> failWith(int error, const fs::path &path) {
-    const std::string what = "\"" + path.string() + "\" was not written: ";
-    switch (error) {
-    case EACCES:
-    case EPERM:
-    case EROFS:
-        return fail(ErrorCode::ReadOnly, what + "this folder is read-only for you. Choose another folder.");
-    case ENOSPC:
-    case EDQUOT:
-        return fail(ErrorCode::Full, what + "the disk is full. Make room or choose another folder.");
-    case ENOENT:
-    case ENOTDIR:
-        return fail(ErrorCode::InputOutput,
-                    what + "the folder is not there. Make it or choose another folder.");
-    case ENAMETOOLONG:
-        return fail(ErrorCode::InputOutput, what + "the name is too long. Choose a shorter one.");
-    default:
-        return fail(ErrorCode::InputOutput,
-                    what + std::generic_category().message(error) + ". Choose another folder and try again.");
-    }
-}
 
 /// A new file beside the target, gone again unless it was renamed.
 class Beside {
@@ -99,6 +77,28 @@ void flushFolder(const fs::path &folder) {
 
 } // namespace
 
+model::Error fileError(int error, const fs::path &path) {
+    const std::string what = "\"" + path.string() + "\" was not written: ";
+    switch (error) {
+    case EACCES:
+    case EPERM:
+    case EROFS:
+        return {ErrorCode::ReadOnly, what + "this folder is read-only for you. Choose another folder."};
+    case ENOSPC:
+    case EDQUOT:
+    case EFBIG:
+        return {ErrorCode::Full, what + "the disk is full. Make room or choose another folder."};
+    case ENOENT:
+    case ENOTDIR:
+        return {ErrorCode::InputOutput, what + "the folder is not there. Make it or choose another folder."};
+    case ENAMETOOLONG:
+        return {ErrorCode::InputOutput, what + "the name is too long. Choose a shorter one."};
+    default:
+        return {ErrorCode::InputOutput,
+                what + std::generic_category().message(error) + ". Choose another folder and try again."};
+    }
+}
+
 Result<void> writeFile(const fs::path &path, const std::string &bytes) {
     const fs::path target = path.has_parent_path() ? path : fs::path(".") / path;
     std::error_code ignored;
@@ -109,7 +109,7 @@ Result<void> writeFile(const fs::path &path, const std::string &bytes) {
     beside.write(bytes);
     beside.renameTo(target);
     if (beside.error() != 0)
-        return failWith(beside.error(), path);
+        return tl::unexpected(fileError(beside.error(), path));
     flushFolder(target.parent_path());
     return {};
 }
