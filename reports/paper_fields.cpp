@@ -2,17 +2,10 @@
 #include "model/marks.h"
 #include "reports/kitchen_figure.h"
 #include <algorithm>
-#include <cctype>
 
 namespace reports {
 
 using namespace model;
-
-std::string sentenceCase(std::string words) {
-    if (!words.empty())
-        words[0] = static_cast<char>(std::toupper(static_cast<unsigned char>(words[0])));
-    return words;
-}
 
 std::string withoutStop(std::string words) {
     while (!words.empty() && (words.back() == '.' || words.back() == ' '))

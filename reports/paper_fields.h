@@ -1,6 +1,7 @@
 #pragma once
 #include "model/case.h"
 #include "model/findings.h"
+#include "model/rule_words.h"
 #include "reports/template.h"
 #include "reports/writers.h"
 #include <string>
@@ -10,8 +11,6 @@
 /// templates/.
 namespace reports {
 
-/// Starts with a capital letter, for headings and list items.
-[[nodiscard]] std::string sentenceCase(std::string words);
 /// Without the full stop at its end, for words that the template goes on from.
 [[nodiscard]] std::string withoutStop(std::string words);
 /// "tins; baking": words that may hold commas themselves.

@@ -278,3 +278,79 @@ TEST(HouseholdSheet, namesNoMedicineWithoutConsent) {
     EXPECT_THAT(reading::words(paper), Not(HasSubstr("opiclone")));
     EXPECT_THAT(reading::words(paper), HasSubstr("Please leave it here."));
 }
+
+TEST(HouseholdSheet, saysOnlyBehindWhereOneSideMayGoUnnoticed) {
+    Case record = answered(planned("nora"), SafetyQuestion::OneSideNotAttended, Answer::No);
+    EXPECT_THAT(reading::words(householdSheet(record, findings(record), day).value()),
+                HasSubstr("to the right of it"));
+    record.safety.answers.erase(SafetyQuestion::OneSideNotAttended);
+    EXPECT_THAT(reading::words(householdSheet(record, findings(record), day).value()),
+                Not(HasSubstr("to the right of it")));
+}
+
+namespace {
+
+/// Three goals of equal weight, all at one level at first and at another now.
+Case withGoals(int then, int now) {
+    Case record = planned("nora");
+    record.goals.clear();
+    record.ratings.clear();
+    for (int i = 0; i < 3; ++i) {
+        const Id id{"goal-" + std::to_string(i)};
+        record.goals.push_back({id, "A goal", {"a", "b", "c", "d", "e"}, 1, 1, {}, {}});
+        record.ratings.push_back({{id.text + "-1"}, id, {}, then, "seen first", addDays(day, -30)});
+        record.ratings.push_back({{id.text + "-2"}, id, {}, now, "seen now", day});
+    }
+    return record;
+}
+
+} // namespace
+
+TEST(ProgressReport, givesTheScoreThenAndNowWithItsLimits) {
+    // All -1 gives 36.31 and all +1 gives 63.69 for three goals of equal weight.
+    // Source: formula of Kiresuk & Sherman 1968 with rho = 0.3, computed.
+    const Case record = withGoals(-1, 1);
+    const std::string words = reading::words(progressReport(record, findings(record), day).value());
+    EXPECT_THAT(words, HasSubstr("At first the T score was 36.3. Now it is 63.7. 3 of 3 goals"));
+    EXPECT_THAT(words, HasSubstr("does not tell change from chance"));
+    EXPECT_THAT(words, HasSubstr("seen first"));
+}
+
+TEST(ProgressReport, givesNoScoreWithoutALevel) {
+    Case record = withGoals(-1, 1);
+    record.ratings.clear();
+    const std::string words = reading::words(progressReport(record, findings(record), day).value());
+    EXPECT_THAT(words, Not(HasSubstr("T score")));
+    EXPECT_THAT(words, HasSubstr("No level has been found for this goal yet."));
+}
+
+TEST(ProgressReport, namesWhatIsOpen) {
+    Case record = planned("nora");
+    record.safety.answers.erase(SafetyQuestion::Implant);
+    EXPECT_THAT(reading::words(progressReport(record, findings(record), day).value()),
+                HasSubstr("Not asked: Any implant"));
+}
+
+TEST(WorkSheet, saysWhatMovesFromWhere) {
+    const Case record = demo_case::asItStands("nora");
+    const std::string words = reading::words(workSheet(record, findings(record), day).value());
+    EXPECT_THAT(words, HasSubstr(" From: " + placeWords(record, record.places[0].id)));
+}
+
+TEST(WorkSheet, hasNoNameOfTheClient) {
+    const Case &record = planned("tilda");
+    EXPECT_THAT(reading::words(workSheet(record, findings(record), day).value()),
+                Not(HasSubstr("Fernbrook")));
+}
+
+TEST(Handout, namesThingsThatThePlanDoesNotHold) {
+    Case record = planned("nora");
+    const Id gone = record.plan->lines.back().thing;
+    record.plan->lines.pop_back();
+    const auto blocks = reading::section(handoutOf(record), "Not in the plan yet");
+    ASSERT_EQ(blocks.size(), 1u);
+    for (const Thing &thing : record.things)
+        if (thing.id == gone) {
+            EXPECT_EQ(reading::lowered(reading::words(blocks.front())), reading::lowered(thing.name) + "\n");
+        }
+}
