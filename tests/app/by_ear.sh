@@ -2,7 +2,8 @@
 # Works the program by keys alone and listens: the scripts of hear/ with a screen reader, those of axtree/ as the way to a
 # screen, whose every control is then visited and checked. Two run at a time.
 #
-#   tests/app/by_ear.sh PROGRAM [SCRIPT...]      without SCRIPT all of hear/ and axtree/
+#   tests/app/by_ear.sh PROGRAM [SCRIPT...]      without SCRIPT all of hear/ and axtree/, but for hear/job.txt, the
+#                                                whole job, which scan_inside.sh does
 #
 # A script may begin with lines "# word: text":
 #   # run: ARGUMENTS    of the program; without it: --store @STORE@
@@ -49,11 +50,11 @@ if [ "${1:-}" = --one ]; then
     one "$2" "$3"
     exit
 fi
-[ $# -gt 0 ] || { sed -n '2,12s/^# \{0,1\}//p' "$0" >&2; exit 2; }
+[ $# -gt 0 ] || { sed -n '2,13s/^# \{0,1\}//p' "$0" >&2; exit 2; }
 program=$1
 shift
 mkdir -p "$logs"
 scripts=("$@")
-[ ${#scripts[@]} -gt 0 ] || mapfile -t scripts < <(ls -S "$here"/hear/*.txt "$here"/axtree/*.txt)
+[ ${#scripts[@]} -gt 0 ] || mapfile -t scripts < <(ls -S "$here"/hear/*.txt "$here"/axtree/*.txt | grep -v /hear/job.txt)
 [ ${#scripts[@]} -gt 0 ] || { echo "by_ear.sh: no scripts" >&2; exit 1; }
 printf '%s\0' "${scripts[@]}" | xargs -0 -P "$(nproc)" -n 1 "$0" --one "$program"

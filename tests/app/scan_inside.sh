@@ -1,5 +1,5 @@
 #!/usr/bin/env bash
-# Does the whole job of hear/whole_job.txt by keys, and all the while searches the program's home, its temp folder and the
+# Does the whole job of hear/job.txt by keys, and all the while searches the program's home, its temp folder and the
 # store for the client's words (the lines "# secret: words" of the script). They may stand in the papers and nowhere else.
 # A planted word must be found by every search, and the secrets must be found in the papers: else the search proves nothing.
 #
@@ -27,10 +27,10 @@ program=$(readlink -f "$1")
 work=$(mktemp -d)
 trap 'rm -rf "$work"' EXIT
 mkdir -m 700 "$work/store" "$work/papers" "$work/tmp"
-sed -e "s#@STORE@#$work/store#g" -e "s#@PAPERS@#$work/papers#g" "$here/hear/whole_job.txt" >"$work/steps.txt"
+sed -e "s#@STORE@#$work/store#g" -e "s#@PAPERS@#$work/papers#g" "$here/hear/job.txt" >"$work/steps.txt"
 sed -n 's/^# secret: *//p' "$work/steps.txt" >"$work/secrets"
 arguments=$(sed -n 's/^# run: *//p' "$work/steps.txt")
-[ -s "$work/secrets" ] || { echo "hear/whole_job.txt names no secret" >&2; exit 1; }
+[ -s "$work/secrets" ] || { echo "hear/job.txt names no secret" >&2; exit 1; }
 
 fail() {
     echo "FAILED: $*"
