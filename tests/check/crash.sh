@@ -105,6 +105,21 @@ stopped_making() {
     [ "$again" -gt 0 ] || problem "no making was ever stopped: the test is too weak"
 }
 
+# A change of passphrase that goes wrong: the one or the other opens, and the recovery code always.
+stopped_changing() {
+    local mode=$1 to=$2 call stopped=0
+    for call in $(seq 0 "$to"); do
+        fresh
+        recovery=$(sed -n 's/^recovery //p' "$folder/recovery")
+        bad "$mode" "$call" rekey "$store"
+        [ "$code" -eq 124 ] || stopped=$((stopped + 1))
+        "$vault" verify "$store" "$acks" --recovery "$recovery" >"$folder/verdict" 2>&1 ||
+            problem "a change stopped by $mode at $call: $(cat "$folder/verdict")"
+    done
+    echo "changing the passphrase stopped by $mode: $stopped of $((to + 1)) stopped, every store opens"
+    [ "$stopped" -eq $((to + 1)) ] || problem "$mode did not stop every change: the test is too weak"
+}
+
 says() {
     grep -q "$1" "$folder/said" || problem "no sentence with \"$1\": $(cat "$folder/said")"
 }
@@ -141,6 +156,10 @@ sweep short 3 9 180 1 ""
 sweep eio 0 9 180 1 ""
 says "disk did not take"
 sweep fsync 0 2 30 1 ""
+stopped_changing exit 29
+stopped_changing enospc 29
+stopped_changing fsync 11
+stopped_changing rename 4
 stopped_making exit
 stopped_making enospc
 stopped_making fsync
