@@ -1,18 +1,35 @@
 import QtQuick
 import Feltmark
 
-// "Go to": type a part of a name; Down goes into the list, Return goes to the first or to the one in hand.
+// "Go to" (start) and "what can be done here" (startWithCommands): type a part of a name; Down goes into the list, Return goes to the first or to the one in hand.
 // Property: shell (findDestinations fills shell.destinations). A key that begins with "command:" is given by acted(name).
 ModalPane {
     id: menu
 
     required property ShellViewModel shell
+    property bool commandsOnly: false
+    property list<string> pageCommands
     signal acted(string command)
 
     function start(): void {
+        menu.commandsOnly = false;
+        menu.begin();
+    }
+    function startWithCommands(ofPage: var): void {
+        menu.commandsOnly = true;
+        menu.pageCommands = ofPage;
+        menu.begin();
+    }
+    function begin(): void {
         filter.clear();
-        menu.shell.findDestinations("");
+        menu.find("");
         menu.open();
+    }
+    function find(text: string): void {
+        if (menu.commandsOnly)
+            menu.shell.findCommands(text, menu.pageCommands);
+        else
+            menu.shell.findDestinations(text);
     }
     function go(key: string): void {
         if (key === "")
@@ -24,7 +41,7 @@ ModalPane {
             menu.shell.goTo(key);
     }
 
-    title: qsTr("Go to")
+    title: menu.commandsOnly ? qsTr("What can be done here") : qsTr("Go to")
     onOpened: filter.focusField()
 
     TextEntry {
@@ -33,7 +50,7 @@ ModalPane {
         label: qsTr("Part of a name")
         hint: qsTr("Return goes to the first, Down to the list.")
         onTyped: text => {
-            menu.shell.findDestinations(text);
+            menu.find(text);
             pause.restart();
         }
         downLeaves: true

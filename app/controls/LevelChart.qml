@@ -155,7 +155,7 @@ Column {
 
                 Text {
                     anchors.centerIn: parent
-                    visible: implicitWidth <= point.width
+                    visible: implicitWidth <= point.width && implicitHeight <= point.height
                     text: chart.signed(point.level)
                     color: point.latest ? Theme.surface : Theme.ink
                     font.family: Theme.family

@@ -22,7 +22,7 @@ Rectangle {
         line.waiting = [];
     }
 
-    implicitHeight: Math.max(Theme.target, words.implicitHeight + 2 * Theme.gap) + 2 * (Theme.ring + Theme.halo)
+    implicitHeight: Math.max(Theme.target, stop.visible ? stop.height : 0, words.implicitHeight + 2 * Theme.gap) + 2 * (Theme.ring + Theme.halo)
     color: Theme.sunken
     Connections {
         target: line.shell
@@ -53,11 +53,26 @@ Rectangle {
         Accessible.role: Accessible.Notification
         Accessible.name: spoken.text
     }
+    ActionButton {
+        id: stop
+
+        visible: line.shell.busyWith !== ""
+        anchors.right: parent.right
+        anchors.rightMargin: Theme.ringRoom
+        anchors.verticalCenter: parent.verticalCenter
+        text: qsTr("Stop")
+        keyName: line.shell.keys.keyOf("stop")
+        onActed: {
+            line.focusLine();
+            line.shell.stopWork();
+        }
+    }
     Item {
         id: button
 
         anchors.fill: parent
         anchors.margins: Theme.ring + Theme.halo
+        anchors.rightMargin: stop.visible ? stop.width + 2 * Theme.ringRoom : Theme.ring + Theme.halo
         activeFocusOnTab: true
         Accessible.role: Accessible.Button
         Accessible.name: line.shell.message ? qsTr("%1 List of messages, key %2").arg(line.shell.message).arg(line.shell.keys.keyOf("messages")) : qsTr("No message yet. List of messages")
@@ -76,12 +91,12 @@ Rectangle {
 
         x: 3 * Theme.gap
         anchors.verticalCenter: parent.verticalCenter
-        width: parent.width - 6 * Theme.gap
+        width: button.width - 6 * Theme.gap
         text: line.shell.busyWith ? qsTr("%1 %2 percent.").arg(line.shell.busyWith).arg(Math.round(line.shell.progress * 100)) : line.shell.message
         silent: true
     }
     MouseArea {
-        anchors.fill: parent
+        anchors.fill: button
         onClicked: line.listWanted()
     }
 }

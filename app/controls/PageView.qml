@@ -37,7 +37,7 @@ FocusScope {
         heading.forceActiveFocus(Qt.TabFocusReason);
     }
     function focusBack(): void {
-        if (page.lastFocused)
+        if (page.lastFocused && page.lastFocused.visible)
             page.lastFocused.forceActiveFocus(Qt.TabFocusReason);
         else
             page.focusHeading();

@@ -33,6 +33,8 @@ Window {
             "goTo": () => goToDialog.start(),
             "undo": () => window.shell.undo(),
             "redo": () => window.shell.redo(),
+            "menu": () => goToDialog.startWithCommands(window.view ? window.view.commands : []),
+            "stop": () => window.stop(),
             "lock": () => window.shell.lock(),
             "larger": () => window.shell.larger(),
             "smaller": () => window.shell.smaller(),
@@ -54,11 +56,21 @@ Window {
         else
             message.focusLine();
     }
+    function isFocusLost(): bool {
+        const item = window.activeFocusItem;
+        return !item || item === window.contentItem || item === holder || item === loader || item === rail || item === window.view;
+    }
     function focusPage(): void {
         if (window.view)
             window.view.focusBack();
         else
             message.focusLine();
+    }
+    function stop(): void {
+        if (window.shell.busyWith !== "")
+            window.shell.stopWork();
+        else if (window.stepsOpen)
+            window.moveRegion(1);
     }
     function closeDialogs(): void {
         textDialog.close();
@@ -86,6 +98,8 @@ Window {
     minimumHeight: 480
     visible: true
     color: Theme.page
+    onActiveFocusItemChanged: if (window.isFocusLost())
+        rescue.restart()
     onClosing: window.shell.leaving()
     Component.onCompleted: window.loadPage()
 
@@ -139,6 +153,14 @@ Window {
     }
     Item {
         id: holder
+    }
+    // What had the focus is gone or hidden: back to the page, so that no key falls on nothing.
+    Timer {
+        id: rescue
+
+        interval: 100
+        onTriggered: if (window.isFocusLost())
+            window.focusPage()
     }
     Speaker {
         id: speaker
@@ -234,7 +256,6 @@ Window {
             anchors.fill: parent
             visible: window.stepsOpen
             contentHeight: narrowSteps.implicitHeight + 4 * Theme.gap
-            Keys.onEscapePressed: window.moveRegion(1)
 
             StepList {
                 id: narrowSteps

@@ -108,6 +108,8 @@ std::vector<KeyCommand> shippedKeys() {
         {"why", KeyModel::tr("Why this line"), {"F7"}},
         {"overrule", KeyModel::tr("Overrule this line"), {"F8"}},
         {"readBack", KeyModel::tr("Read the row back"), {"F9"}},
+        {"menu", KeyModel::tr("What can be done here"), {"F10", "Shift+F10", "Menu"}},
+        {"stop", KeyModel::tr("Stop the long work in hand"), {"Escape"}},
         {"whereAmI", KeyModel::tr("Where am I"), {"F12", "Ctrl+."}},
         {"goTo", KeyModel::tr("Go to a step, client, shelf, thing or command"), {"Ctrl+G", "Ctrl+F"}},
         {"undo", KeyModel::tr("Undo"), {"Ctrl+Z"}},

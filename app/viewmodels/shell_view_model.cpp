@@ -136,6 +136,18 @@ void ShellViewModel::findDestinations(const QString &filter) {
     m_destinations.setRows(std::move(found));
 }
 
+void ShellViewModel::findCommands(const QString &filter, const QStringList &ofPage) {
+    std::vector<ListRow> found;
+    for (const bool fromPage : {true, false})
+        for (const KeyCommand &command : m_keys.rows())
+            if (ofPage.contains(command.key) == fromPage &&
+                command.title.contains(filter.trimmed(), Qt::CaseInsensitive))
+                found.push_back({.key = QStringLiteral("command:") + command.key,
+                                 .title = command.title,
+                                 .facts = command.sequences.join(tr(" or "))});
+    m_destinations.setRows(std::move(found));
+}
+
 void ShellViewModel::beginWork(const QString &title) {
     m_busyWith = title;
     m_progress = 0;

@@ -99,6 +99,9 @@ public:
     Q_INVOKABLE [[nodiscard]] virtual QString whereAmI(const QString &field) const;
     /// Fills `destinations` with what has `filter` in its name; the base knows pages and steps.
     Q_INVOKABLE virtual void findDestinations(const QString &filter);
+    /// Fills `destinations` with the commands that have `filter` in their name, those of the page first, as
+    /// "command:NAME".
+    Q_INVOKABLE void findCommands(const QString &filter, const QStringList &ofPage);
     /// Stops the long work in hand.
     Q_INVOKABLE virtual void stopWork() {}
 

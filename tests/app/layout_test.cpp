@@ -7,8 +7,10 @@
 #include <QQuickStyle>
 #include <QQuickWindow>
 #include <QtQml/qqmlextensionplugin.h>
+#include <array>
 #include <gmock/gmock.h>
 #include <memory>
+#include <random>
 
 Q_IMPORT_QML_PLUGIN(FeltmarkPlugin)
 Q_IMPORT_QML_PLUGIN(GalleryPlugin)
@@ -71,6 +73,36 @@ TEST_F(Layout, holdsInEveryDialog) {
     }
 }
 
+TEST_F(Layout, holdsWhileWorkIsInHand) {
+    ASSERT_NE(window(), nullptr);
+    m_shell.work();
+    for (const double scale : {1.0, 4.0}) {
+        m_shell.setTextScale(scale);
+        expectNoFaults(QStringLiteral("busy, %1 %").arg(100 * scale));
+    }
+}
+
+// A page on screen lays itself out again and again while text size, theme and window change.
+TEST_F(Layout, holdsThroughManyLiveChanges) {
+    ASSERT_NE(window(), nullptr);
+    std::mt19937 draw(20261125);
+    const auto one = [&](const auto &list) { return list[draw() % list.size()]; };
+    const std::vector<double> scales = app::ShellViewModel::scales();
+    for (const char *page : {"fields", "form", "pictures", "settings"}) {
+        m_shell.goTo(QString::fromLatin1(page));
+        for (int change = 0; change < 12; ++change) {
+            m_shell.setTextScale(one(scales));
+            m_shell.setThemeMode(QString::fromLatin1(one(std::array{"light", "dark", "contrast"})));
+            window()->resize(one(std::array{640, 1024, 1280, 1366, 1920}), 768);
+            expectNoFaults(QStringLiteral("%1 after change %2: %3 %, %4 wide")
+                               .arg(QString::fromLatin1(page))
+                               .arg(change)
+                               .arg(100 * m_shell.textScale())
+                               .arg(window()->width()));
+        }
+    }
+}
+
 struct Planted {
     const char *fault;
     const char *qml;
@@ -111,9 +143,15 @@ INSTANTIATE_TEST_SUITE_P(
 
 } // namespace
 
+/// A layout that chases its own tail says so only here.
+void failOnLoops(QtMsgType /*type*/, const QMessageLogContext & /*context*/, const QString &message) {
+    EXPECT_FALSE(message.contains(QLatin1String("loop"), Qt::CaseInsensitive)) << message.toStdString();
+}
+
 int main(int argc, char **argv) {
     qputenv("QT_QPA_PLATFORM", "offscreen");
     qputenv("QT_QUICK_BACKEND", "software");
+    qInstallMessageHandler(failOnLoops);
     QGuiApplication application(argc, argv);
     QQuickStyle::setStyle(QStringLiteral("Basic"));
     app::installTextAccessible();

@@ -13,6 +13,11 @@ PageView {
         onEdited: (key, value) => page.gallery.edit(key, value)
     }
     below: [
+        ActionButton {
+            text: qsTr("Plan")
+            primary: true
+            onActed: page.gallery.work()
+        },
         ListEntry {
             id: things
 

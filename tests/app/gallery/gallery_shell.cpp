@@ -113,6 +113,15 @@ QStringList GalleryShell::pageKeys() const {
     return keys;
 }
 
+void GalleryShell::stopWork() {
+    endWork(tr("Stopped."));
+}
+
+void GalleryShell::work() {
+    beginWork(tr("Planning."));
+    showProgress(0.4);
+}
+
 void GalleryShell::unlock() {
     setLocked(false);
     openPage(QStringLiteral("fields"));

@@ -20,8 +20,10 @@ public:
     QStringList pageKeys() const;
     Q_INVOKABLE void edit(const QString &key, const QString &value);
     Q_INVOKABLE void removeThing(const QString &key);
+    Q_INVOKABLE void work();
     Q_INVOKABLE void unlock();
     void undo() override;
+    void stopWork() override;
 
 protected:
     void closeRecord() override;
