@@ -54,8 +54,8 @@ struct StoreOptions; // model/store_options.h, for tests
 /// at a time. Every function that changes records commits one transaction, with its audit row, before it
 /// returns. A draft has no row of its own. Used from one thread at a time, which may be another one than that
 /// which opened it.
-/// create, open, changePassphrase and renewRecoveryCode work out keys for a second or more: call them on a worker
-/// thread.
+/// create, open, changePassphrase and renewRecoveryCode work out keys for a second or more: call them on a
+/// worker thread.
 class Store {
 public:
     struct Made;
