@@ -115,6 +115,13 @@ std::optional<Date> dayOf(const Case &record, const Rating &rating) {
     return std::nullopt;
 }
 
+std::string levelWords(const Goal &goal, int level) {
+    const int index = level + 2;
+    if (index < 0 || index >= static_cast<int>(goal.levels.size()))
+        return {};
+    return withoutStop(goal.levels.at(static_cast<std::size_t>(index)));
+}
+
 void addLevel(Fields &fields, int level) {
     const char *names[] = {"minusTwo", "minusOne", "zero", "plusOne", "plusTwo"};
     for (int i = -2; i <= 2; ++i)
@@ -136,10 +143,10 @@ std::vector<Fields> levelList(const Case &record, const Goal &goal) {
     const auto day = now ? dayOf(record, *now) : std::nullopt;
     std::vector<Fields> levels;
     for (int level = 2; level >= -2; --level) {
-        const std::string &words = goal.levels[static_cast<std::size_t>(level + 2)];
+        const std::string words = levelWords(goal, level);
         Fields fields;
         addLevel(fields, level);
-        fields.named["words"] = withoutStop(words);
+        fields.named["words"] = words;
         fields.named["written"] = !words.empty();
         fields.named["isNow"] = day && now->level == level;
         fields.named["foundOn"] = day ? dateInWords(*day) : std::string();

@@ -47,6 +47,8 @@ void addText(Fields &fields, const std::string &name, const std::string &text);
 [[nodiscard]] Fields goalFields(const model::Case &record);
 /// The day of a rating: its own, or its visit's.
 [[nodiscard]] std::optional<model::Date> dayOf(const model::Case &record, const model::Rating &rating);
+/// What the goal says at a level, without its full stop; empty if nothing is written there.
+[[nodiscard]] std::string levelWords(const model::Goal &goal, int level);
 /// The switches plusTwo .. minusTwo, one of them true.
 void addLevel(Fields &fields, int level);
 

@@ -23,12 +23,11 @@ std::vector<const Rating *> ratingsOf(const Case &record, const Id &goal) {
 std::vector<Fields> ratingFields(const Case &record, const Goal &goal) {
     std::vector<Fields> list;
     for (const Rating *rating : ratingsOf(record, goal.id)) {
-        const std::string &words =
-            goal.levels[static_cast<std::size_t>(std::clamp(rating->level, -2, 2) + 2)];
+        const std::string words = levelWords(goal, rating->level);
         Fields fields;
         fields.named["ratedOn"] = dateInWords(*dayOf(record, *rating));
         addLevel(fields, rating->level);
-        fields.named["words"] = withoutStop(words);
+        fields.named["words"] = words;
         fields.named["written"] = !words.empty();
         addText(fields, "evidence", withoutStop(rating->evidence));
         list.push_back(std::move(fields));
