@@ -1,6 +1,7 @@
 pragma ComponentBehavior: Bound
 import QtQuick
 import Feltmark
+import "joined.js" as Joined
 
 // One of several. Up to five: rows, one Tab stop, arrows move and choose, Space chooses. More: a button that opens the
 // list (Return, Space, Alt+Down); there arrows or first letters move, Return takes, Escape leaves it as it was.
@@ -20,7 +21,7 @@ Column {
     property bool inRow: false
     readonly property bool few: entry.choices.length <= 5
     readonly property int chosenIndex: entry.choices.indexOf(entry.value)
-    readonly property string spokenLabel: entry.label + (entry.unavailable ? qsTr(", unavailable. %1").arg(entry.unavailable) : "") + (entry.error ? qsTr(", error: %1").arg(entry.error) : "") + (entry.note ? ", " + entry.note : "")
+    readonly property string spokenLabel: Joined.joined([entry.label, entry.unavailable ? qsTr("unavailable. %1").arg(entry.unavailable) : "", entry.error ? qsTr("error: %1").arg(entry.error) : "", entry.note], ",")
     signal chosen(string value)
 
     function focusField(): void {

@@ -70,6 +70,6 @@ ModalPane {
         id: pause
 
         interval: 700
-        onTriggered: menu.shell.say(list.count === 0 ? qsTr("Nothing of that name.") : qsTr("%1 found, first %2.").arg(list.count).arg(list.firstTitle()))
+        onTriggered: menu.shell.announce(list.count === 0 ? qsTr("Nothing of that name.") : qsTr("%1 found, first %2.").arg(list.count).arg(list.firstTitle()))
     }
 }

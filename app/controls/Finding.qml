@@ -1,5 +1,6 @@
 import QtQuick
 import Feltmark
+import "joined.js" as Joined
 
 // What the program worked out, spoken as one: question, answer, reason. A Tab stop, so that it can be read at will.
 // Use: Finding { question: qsTr("Worked out for this shelf"); answer: page.sight.size; reason: page.sight.why }
@@ -19,7 +20,7 @@ Rectangle {
     activeFocusOnTab: true
     Accessible.role: Accessible.Note
     Accessible.focusable: true
-    Accessible.name: finding.question + ". " + finding.answer + (finding.reason ? ". " + finding.reason : "")
+    Accessible.name: Joined.joined([finding.question, finding.answer, finding.reason], ".")
 
     Rectangle {
         x: 2 * Theme.gap

@@ -1,5 +1,6 @@
 import QtQuick
 import Feltmark
+import "joined.js" as Joined
 
 // One row of a ListEntry: name bold, amount right, her facts in ink, the catalogue's in soft ink after "usual".
 // Its properties are the roles of RowModel.
@@ -25,7 +26,7 @@ Item {
     z: row.activeFocus ? 1 : 0
     activeFocusOnTab: row.activeFocus || row.current
     Accessible.role: Accessible.ListItem
-    Accessible.name: (row.section ? row.section + ": " : "") + row.spoken + (row.position ? ", " + row.position : "")
+    Accessible.name: (row.section ? row.section + ": " : "") + Joined.joined([row.spoken, row.position], ",")
     Accessible.focusable: true
     Accessible.selectable: true
     Accessible.selected: row.current

@@ -45,7 +45,7 @@ Rectangle {
 
         Text {
             anchors.centerIn: parent
-            text: row.done && !row.here ? "\u2713" : row.number
+            text: row.done && !row.here ? "\u2713" : row.number > 0 ? row.number : "\u2022"
             color: row.here ? Theme.accentInk : row.done ? Theme.accent : Theme.ink
             font.family: Theme.family
             font.pixelSize: Theme.small

@@ -2,6 +2,7 @@ pragma ComponentBehavior: Bound
 import QtQuick
 import QtQuick.Templates as T
 import Feltmark
+import "joined.js" as Joined
 
 // A label, a hint, an entry that wraps and grows, a unit, and below it the error and the result.
 // Properties: label, hint (spoken on the first visit), unit, value (what the record holds), error, note, unavailable,
@@ -66,7 +67,7 @@ Column {
             property string handedOver: entry.value
             property bool hintTold: false
             readonly property bool unsaved: area.isUnsaved()
-            readonly property string spokenName: entry.label + (entry.unit ? ", " + entry.unit : "") + (entry.unavailable ? qsTr(", unavailable") : "") + (entry.error ? qsTr(", error: %1").arg(entry.error) : "") + (entry.note ? ", " + entry.note : "")
+            readonly property string spokenName: Joined.joined([entry.label, entry.unit, entry.unavailable ? qsTr("unavailable") : "", entry.error ? qsTr("error: %1").arg(entry.error) : "", entry.note], ",")
             readonly property string spokenHint: entry.unavailable || (area.hintTold ? "" : entry.hint)
 
             function isUnsaved(): bool {

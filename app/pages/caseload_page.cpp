@@ -15,19 +15,25 @@ void CaseloadPage::refresh() {
             return {};
         };
     };
-    setFields({
-        {{.key = "find", .label = tr("Find a client"), .hint = tr("Any part of a name or code")},
-         [this] { return m_filter; },
-         typed(m_filter)},
-        {{.key = "newClient", .kind = FieldKind::Heading, .label = tr("New client")}, {}, {}},
-        {{.key = "newName", .label = tr("Name of the new client")}, [this] { return m_name; }, typed(m_name)},
-        {{.key = "newCode",
-          .label = tr("Code of the new client"),
-          .hint = tr("Papers carry it in place of the name")},
-         [this] { return m_code; },
-         typed(m_code)},
-    });
-    m_actions.setRows({{.key = "add", .title = tr("Add the new client"), .primary = true}});
+    if (m_adding) {
+        setFields({
+            {{.key = "newName", .label = tr("Name of the new client")},
+             [this] { return m_name; },
+             typed(m_name)},
+            {{.key = "newCode",
+              .label = tr("Code of the new client"),
+              .hint = tr("Papers carry it in place of the name")},
+             [this] { return m_code; },
+             typed(m_code)},
+        });
+        m_actions.setRows({{.key = "add", .title = tr("Add the new client"), .primary = true},
+                           {.key = "leave", .title = tr("Back to the list")}});
+    } else {
+        setFields({{{.key = "find", .label = tr("Find a client"), .hint = tr("Any part of a name or code")},
+                    [this] { return m_filter; },
+                    typed(m_filter)}});
+        m_actions.setRows({{.key = "new", .title = tr("New client")}});
+    }
     std::vector<ListRow> rows;
     if (clients) {
         const std::string wanted = model::searchForm(m_filter.toStdString());
@@ -53,10 +59,16 @@ void CaseloadPage::edit(const QString &key, const QString &value) {
     PageViewModel::edit(key, value);
     if (key == QLatin1String("find"))
         say(m_rows.rows().empty() ? m_rowsEmpty
-                                  : tr("%n clients", nullptr, static_cast<int>(m_rows.rows().size())));
+                                  : counted(m_rows.rows().size(), tr("1 client"), tr("%1 clients")));
 }
 
-void CaseloadPage::act(const QString & /*key*/) {
+void CaseloadPage::act(const QString &key) {
+    if (key != QLatin1String("add")) {
+        m_adding = key == QLatin1String("new");
+        refresh();
+        emit focusField(m_adding ? QStringLiteral("newName") : QStringLiteral("find"));
+        return;
+    }
     if (const auto added = m_session.addClient(m_name, m_code); !added) {
         say(added.error());
         emit focusField(m_name.isEmpty() ? QStringLiteral("newName") : QStringLiteral("newCode"));

@@ -19,6 +19,7 @@ private:
     void open(const QString &row);
 
     QString m_filter, m_name, m_code, m_row;
+    bool m_adding = false;
 };
 
 } // namespace app

@@ -22,7 +22,7 @@ template<class Part> auto anyText(Part Case::*part, std::string Part::*member) {
 
 template<class Part> auto yesOrNo(Part Case::*part, bool Part::*member) {
     return [part, member](Case &record, const QString &chosen) -> Result<void> {
-        record.*part.*member = chosen == QLatin1String("yes");
+        record.*part.*member = isYes(chosen);
         return {};
     };
 }
@@ -152,10 +152,13 @@ std::vector<PageViewModel::FieldSpec> ClientPage::paperFields() {
     using model::Client;
     return {
         {{.key = "media", .kind = FieldKind::Heading, .label = tr("Reading and papers")}, {}, {}},
-        {{.key = "largePrint", .kind = FieldKind::YesNo, .label = tr("Large print")},
+        {{.key = "largePrint",
+          .kind = FieldKind::Choice,
+          .label = tr("Large print"),
+          .choices = yesNoWords()},
          [&c] { return yesNo(c.media.largePrint); },
          [](Case &r, const QString &chosen) -> Result<void> {
-             r.client.media.largePrint = chosen == QLatin1String("yes");
+             r.client.media.largePrint = isYes(chosen);
              return {};
          }},
         {{.key = "printSize",
@@ -171,10 +174,16 @@ std::vector<PageViewModel::FieldSpec> ClientPage::paperFields() {
           .choices = brailleGrades().words()},
          [&c] { return brailleGrades().wordOf(c.media.braille); },
          writeBraille},
-        {{.key = "readsBraille", .kind = FieldKind::YesNo, .label = tr("Reads braille")},
+        {{.key = "readsBraille",
+          .kind = FieldKind::Choice,
+          .label = tr("Reads braille"),
+          .choices = yesNoWords()},
          [&c] { return yesNo(c.readsBraille); },
          yesOrNo(&Case::client, &Client::readsBraille)},
-        {{.key = "tagReader", .kind = FieldKind::YesNo, .label = tr("Has a reader for spoken tags")},
+        {{.key = "tagReader",
+          .kind = FieldKind::Choice,
+          .label = tr("Has a reader for spoken tags"),
+          .choices = yesNoWords()},
          [&c] { return yesNo(c.hasTagReader); },
          yesOrNo(&Case::client, &Client::hasTagReader)},
     };
@@ -212,9 +221,10 @@ std::vector<PageViewModel::FieldSpec> ClientPage::householdFields() {
         words("whoPutsAway", tr("Who puts the shopping away"), &Household::whoPutsAway),
         words("whoReads", tr("Who reads print"), &Household::whoReadsPrint),
         {{.key = "sharing",
-          .kind = FieldKind::YesNo,
+          .kind = FieldKind::Choice,
           .label = tr("Consent to share"),
-          .hint = tr("Yes: the household's sheet may name the client and health facts")},
+          .hint = tr("Yes: the household's sheet may name the client and health facts"),
+          .choices = yesNoWords()},
          [&h] { return yesNo(h.sharingConsent); },
          yesOrNo(&Case::household, &Household::sharingConsent)},
         {{.key = "diet", .kind = FieldKind::Heading, .label = tr("Diet")}, {}, {}},

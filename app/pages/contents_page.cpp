@@ -124,10 +124,10 @@ std::vector<PageViewModel::FieldSpec> ContentsPage::thingFields(const Id &id) {
                 })};
     };
     const auto flag = [&](const char *key, const QString &label, bool Thing::*member) -> FieldSpec {
-        return {{.key = key, .kind = FieldKind::YesNo, .label = label},
+        return {{.key = key, .kind = FieldKind::Choice, .label = label, .choices = yesNoWords()},
                 [thing, member] { return yesNo(thing().*member); },
                 writing(key, [member](Thing &t, const QString &chosen) -> Result<void> {
-                    t.*member = chosen == QLatin1String("yes");
+                    t.*member = isYes(chosen);
                     return {};
                 })};
     };
@@ -209,11 +209,14 @@ std::vector<PageViewModel::FieldSpec> ContentsPage::thingFields(const Id &id) {
         flag("hazards", tr("Can hurt: poison, caustic, flammable or sharp"), &Thing::hazard),
         flag("hotUse", tr("Handled hot"), &Thing::hotUse),
         flag("spoilsMeal", tr("A mix-up spoils the meal"), &Thing::spoilsMeal),
-        {{.key = "keep", .kind = FieldKind::YesNo, .label = tr("Must stay where it is")},
+        {{.key = "keep",
+          .kind = FieldKind::Choice,
+          .label = tr("Must stay where it is"),
+          .choices = yesNoWords()},
          [thing] { return yesNo(thing().keep == 3); },
          writing("keep",
                  [](Thing &t, const QString &chosen) -> Result<void> {
-                     t.keep = chosen == QLatin1String("yes") ? 3 : 0;
+                     t.keep = isYes(chosen) ? 3 : 0;
                      return {};
                  })},
     };
@@ -260,7 +263,7 @@ void ContentsPage::refresh() {
                             .facts = ownFacts(thing),
                             .usual = thing.usual.empty() ? QString() : usualFacts(thing),
                             .flag = isDoubtful(thing) ? tr("size not known") : QString()});
-    m_rowsLabel = tr("%n things here", nullptr, static_cast<int>(rows.size()));
+    m_rowsLabel = counted(rows.size(), tr("1 thing here"), tr("%1 things here"));
     m_rowsEmpty = tr("Nothing entered yet.");
     m_rows.setRows(std::move(rows));
     refreshFindings();
@@ -318,6 +321,7 @@ void ContentsPage::takeLine(const QString &line) {
     const QString words = line.trimmed();
     const bool saved = change(words, "things.added", [&](Case &r) {
         for (auto &item : *items) {
+            item.thing.id = model::newId();
             item.thing.place = m_place;
             r.things.push_back(item.thing);
         }
@@ -326,8 +330,8 @@ void ContentsPage::takeLine(const QString &line) {
         return;
     m_session.keepDraft(text(record().client.id.text) + QStringLiteral("/contents/line"), {});
     clearField(QStringLiteral("line"));
-    const QString count = tr("%n things", nullptr, static_cast<int>(items->size()));
-    const QString asked = doubts ? tr("%n to ask, F3", nullptr, doubts) : tr("no doubts");
+    const QString count = counted(items->size(), tr("1 thing"), tr("%1 things"));
+    const QString asked = doubts ? tr("%1 to ask, F3").arg(doubts) : tr("no doubts");
     say(tr("%1, %2. Place %3 of %4.").arg(count, asked).arg(placeIndex() + 1).arg(record().places.size()));
 }
 
@@ -403,7 +407,7 @@ void ContentsPage::nextDoubt(int by) {
         m_place = *next.place;
     const QString name = text(next.name);
     activated(text(next.id.text));
-    say(tr("%1: shape and size? %n left.", nullptr, count).arg(name));
+    say(tr("%1: shape and size? %2 left.").arg(name).arg(count));
     emit focusField(QStringLiteral("shape"));
 }
 

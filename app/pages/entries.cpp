@@ -34,6 +34,22 @@ model::Answer answerOf(const QString &value) {
     return value == QLatin1String("no") ? model::Answer::No : model::Answer::NotAsked;
 }
 
+QString counted(std::size_t n, const QString &one, const QString &many) {
+    return n == 1 ? one : many.arg(n);
+}
+
+QStringList yesNoWords() {
+    return {tr("Yes"), tr("No")};
+}
+
+QString yesNo(bool value) {
+    return yesNoWords().at(value ? 0 : 1);
+}
+
+bool isYes(const QString &word) {
+    return word == yesNoWords().first();
+}
+
 Result<double> number(const QString &typed, double least, double most, const QString &unit) {
     QString digits = typed.trimmed();
     if (!unit.isEmpty() && digits.endsWith(unit, Qt::CaseInsensitive))

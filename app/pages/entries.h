@@ -11,9 +11,13 @@ namespace app {
 
 [[nodiscard]] QString answerValue(model::Answer answer);
 [[nodiscard]] model::Answer answerOf(const QString &value);
-[[nodiscard]] inline QString yesNo(bool value) {
-    return value ? QStringLiteral("yes") : QStringLiteral("no");
-}
+/// "1 thing", "4 things": `many` holds %1 for the number, `one` stands as it is.
+[[nodiscard]] QString counted(std::size_t n, const QString &one, const QString &many);
+
+/// For facts that are either so or not, and are never "not asked".
+[[nodiscard]] QStringList yesNoWords();
+[[nodiscard]] QString yesNo(bool value);
+[[nodiscard]] bool isYes(const QString &word);
 
 /// A whole number within bounds. Fails with a sentence that names them.
 [[nodiscard]] model::Result<int> wholeNumber(const QString &typed, int least, int most);

@@ -101,7 +101,7 @@ void GoalsPage::refresh() {
     const auto inHand = std::ranges::find(goals, m_goal, &Goal::id);
     if (inHand == goals.end())
         m_goal = {};
-    m_kicker = tr("%n goals agreed", nullptr, static_cast<int>(goals.size()));
+    m_kicker = counted(goals.size(), tr("1 goal agreed"), tr("%1 goals agreed"));
     setFields(m_goal.empty() ? std::vector<FieldSpec>{} : goalFields(m_goal));
     std::vector<ActionRow> actions{{.key = "new", .title = tr("New goal"), .primary = m_goal.empty()}};
     if (!m_goal.empty()) {

@@ -143,7 +143,9 @@ std::vector<ListRow> placeRows(const Case &record) {
                 const bool usual = place.height && place.height->basis == model::Basis::Usual;
                 rows.push_back({.key = text(place.id.text),
                                 .title = text(place.name),
-                                .amount = count ? QObject::tr("%n things", nullptr, count) : QString(),
+                                .amount = count ? counted(static_cast<std::size_t>(count),
+                                                          QObject::tr("1 thing"), QObject::tr("%1 things"))
+                                                : QString(),
                                 .facts = place.height
                                              ? QObject::tr("%1 above the floor").arg(shown(place.height))
                                              : QString(),
@@ -367,7 +369,8 @@ void KitchenPage::addUnit() {
     });
     if (!added)
         return;
-    say(tr("%1 added, %n places of usual size. Measure them when you can.", nullptr, count).arg(m_new.name));
+    say(tr("%1 added, %2 of usual size. Measure when you can.")
+            .arg(m_new.name, counted(static_cast<std::size_t>(count), tr("1 place"), tr("%1 places"))));
     m_new = {};
     refresh();
     emit focusField(QStringLiteral("newKind"));

@@ -106,7 +106,7 @@ PageViewModel::FieldSpec MeasurementPage::resultField(const model::TestInfo &inf
         if (const auto read = model::readBack(*result))
             field.note = text(*read);
         if (result->date && *result->date != m_session.today())
-            field.note += tr(" Measured on %1.").arg(shown(result->date));
+            field.note += tr(", measured on %1").arg(shown(result->date));
     }
     const model::Test test = info.test;
     return {field,

@@ -40,7 +40,7 @@ const reports::Paper *PapersPage::paperInHand() const {
 
 void PapersPage::refresh() {
     m_kicker = m_papers.empty() ? tr("Made from what is recorded now")
-                                : tr("%n papers", nullptr, static_cast<int>(m_papers.size()));
+                                : counted(m_papers.size(), tr("1 paper"), tr("%1 papers"));
     if (m_folder.isEmpty()) {
         m_folder = m_session.setting(QStringLiteral("papersFolder"));
         if (m_folder.isEmpty())
@@ -144,7 +144,8 @@ void PapersPage::take(Result<std::vector<reports::Paper>> made) {
     }
     m_papers = std::move(*made);
     refresh();
-    m_shell.endWork(tr("%n papers made. Not written yet.", nullptr, static_cast<int>(m_papers.size())));
+    m_shell.endWork(counted(m_papers.size(), tr("1 paper made. Not written yet."),
+                            tr("%1 papers made. Not written yet.")));
     if (!m_papers.empty())
         moved(text(m_papers.front().fileName));
 }
@@ -156,7 +157,8 @@ void PapersPage::write() {
     }
     if (const auto noted = m_session.note("paper.exported", tr("%1 files").arg(m_papers.size())); !noted)
         say(noted.error());
-    say(tr("%n papers written to %1.", nullptr, static_cast<int>(m_papers.size())).arg(m_folder));
+    say(counted(m_papers.size(), tr("1 paper written to %2."), tr("%1 papers written to %2."))
+            .replace(QLatin1String("%2"), m_folder));
 }
 
 void PapersPage::moved(const QString &row) {

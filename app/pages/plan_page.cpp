@@ -1,5 +1,6 @@
 #include "app/pages/plan_page.h"
 #include "app/pages/background.h"
+#include "app/pages/entries.h"
 #include "app/pages/kitchen_page.h"
 #include "reports/kitchen_figure.h"
 #include <QPointer>
@@ -260,12 +261,13 @@ void PlanPage::take(const Result<model::Plan> &made) {
         m_shell.endWork(tr("No plan possible. %1").arg(text(made->shortages.front().sentence)));
     } else {
         const auto changes = before.plan ? model::planChanges(before, record()) : std::vector<std::string>{};
-        QString sentence = tr("Plan ready, %n things placed.", nullptr, static_cast<int>(made->lines.size()));
+        QString sentence = counted(made->lines.size(), tr("Plan ready, 1 thing placed."),
+                                   tr("Plan ready, %1 things placed."));
         if (before.plan && !before.plan->lines.empty())
-            sentence = changes.empty()
-                           ? tr("The plan holds. Nothing changes.")
-                           : tr("Plan ready, %n lines changed. %1", nullptr, static_cast<int>(changes.size()))
-                                 .arg(text(changes.front()));
+            sentence = changes.empty() ? tr("The plan holds. Nothing changes.")
+                                       : counted(changes.size(), tr("Plan ready, 1 line changed."),
+                                                 tr("Plan ready, %1 lines changed.")) +
+                                             QLatin1Char(' ') + text(changes.front());
         m_shell.endWork(sentence);
     }
     refresh();

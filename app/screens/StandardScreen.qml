@@ -1,4 +1,4 @@
-pragma ComponentBehavior
+pragma ComponentBehavior: Bound
 import QtQuick
 import Feltmark
 
@@ -41,6 +41,9 @@ PageView {
         ActionButton {
             required property string key
             required property string title
+            required keyName
+            required primary
+            required unavailable
 
             text: title
             onActed: page.vm.act(key)

@@ -152,6 +152,7 @@ void EntryViewModel::entered(Store store, const QString &author) {
     m_error.clear();
     m_session.openStore(std::move(store), author);
     m_shell.goTo(QStringLiteral("caseload"));
+    m_shell.say(tr("Unlocked."));
     for (const auto &notice : m_session.store()->notices())
         m_shell.say(QString::fromStdString(notice));
 }

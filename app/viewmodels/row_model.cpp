@@ -1,5 +1,4 @@
 #include "app/viewmodels/row_model.h"
-#include <QStringList>
 
 namespace app {
 namespace {
@@ -9,13 +8,12 @@ enum Role { Key = Qt::UserRole + 1, Title, Amount, Facts, Usual, Flag, Spoken, S
 QString spokenWords(const ListRow &row) {
     if (!row.spoken.isEmpty())
         return row.spoken;
-    QStringList parts{row.amount.isEmpty() ? row.title : row.title + QStringLiteral(", ") + row.amount};
-    for (const QString &part : {row.flag, row.facts})
+    const QString usual = row.usual.isEmpty() ? QString() : RowModel::tr("usual: %1").arg(row.usual);
+    QString words = row.title;
+    for (const QString &part : {row.amount, row.flag, row.facts, usual})
         if (!part.isEmpty())
-            parts << part;
-    if (!row.usual.isEmpty())
-        parts << RowModel::tr("usual: %1").arg(row.usual);
-    return parts.join(QStringLiteral(", "));
+            words += (words.endsWith(QLatin1Char('.')) ? QStringLiteral(" ") : QStringLiteral(", ")) + part;
+    return words;
 }
 
 } // namespace

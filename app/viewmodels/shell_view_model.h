@@ -80,6 +80,8 @@ public:
     /// Shows and speaks a sentence and keeps it in the list of messages. The same sentence again is spoken
     /// again.
     Q_INVOKABLE void say(const QString &text);
+    /// Only speaks it: what can be seen anyway and need not be said again.
+    Q_INVOKABLE void announce(const QString &text) { emit said(text); }
     Q_INVOKABLE void sayAgain();
     /// Opens a page: typing in hand is kept first. A key that no page has is said, and the old page stays.
     Q_INVOKABLE void goTo(const QString &key);

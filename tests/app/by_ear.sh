@@ -8,12 +8,17 @@
 # A script may begin with lines "# word: text":
 #   # run: ARGUMENTS    of the program; without it: --store @STORE@
 #   # program: NAME     another program, in the folder of PROGRAM, such as the gallery of controls
+#   # store: made       records of which the passphrase is known lie in the store already (tests/check/vault_case)
 #   # before: ARGUMENTS the program is run with these first, to the end, for instance to fill the store
+# FELTMARK_QUIET_MS: so long must nothing be heard before a step is over (350); more on a busy machine.
 # In the whole script @STORE@ and @PAPERS@ stand for two new folders outside the private home that the tool makes.
 set -uo pipefail
 here=$(cd "$(dirname "${BASH_SOURCE[0]}")" && pwd)
 logs=$here/../../build/logs
 tools=${FELTMARK_TOOLS:-$here/../../../shared/tools}
+# A screen reader that starts ends every other one of the same user that it sees: each gets processes of its own.
+alone=(unshare -r --pid --fork --kill-child --mount-proc)
+"${alone[@]}" true 2>/dev/null || alone=()
 
 # said WORD FILE: the text of the line "# WORD: text".
 said() { sed -n "s/^# $1: *//p" "$2" | head -n 1; }
@@ -29,12 +34,13 @@ one() {
     sed -e "s#@STORE@#$work/store#g" -e "s#@PAPERS@#$work/papers#g" "$script" >"$steps"
     arguments=$(said run "$steps")
     [ -z "$(said program "$steps")" ] || program=$(dirname "$program")/$(said program "$steps")
-    case $name in axtree-*) tool=(axtree --no-tree) ;; *) tool=(hear) ;; esac
+    case $name in axtree-*) tool=(axtree --no-tree) ;; *) tool=(hear --quiet-ms "${FELTMARK_QUIET_MS:-350}") ;; esac
     (
         set -e
+        if [ -n "$(said store "$steps")" ]; then "$(dirname "$program")/../tests/check/vault_case" create "$work/store"; fi
         # shellcheck disable=SC2046,SC2086 # arguments are words
         if [ -n "$(said before "$steps")" ]; then "$program" $(said before "$steps"); fi
-        "$tools/${tool[0]}" "${tool[@]:1}" -s "$steps" -- "$program" ${arguments:---store $work/store}
+        "${alone[@]}" "$tools/${tool[0]}" "${tool[@]:1}" -s "$steps" -- "$program" ${arguments:---store $work/store}
     ) >"$log" 2>&1
     code=$?
     rm -rf "$work"

@@ -26,7 +26,7 @@ fi
 program=$(readlink -f "$1")
 work=$(mktemp -d)
 trap 'rm -rf "$work"' EXIT
-mkdir -m 700 "$work/store" "$work/papers" "$work/tmp"
+mkdir -m 700 "$work/papers" "$work/tmp"
 sed -e "s#@STORE@#$work/store#g" -e "s#@PAPERS@#$work/papers#g" "$here/hear/job.txt" >"$work/steps.txt"
 sed -n 's/^# secret: *//p' "$work/steps.txt" >"$work/secrets"
 arguments=$(sed -n 's/^# run: *//p' "$work/steps.txt")
@@ -37,6 +37,7 @@ fail() {
     exit 1
 }
 
+"$(dirname "$program")/../tests/check/vault_case" create "$work/store" || fail "making the records"
 # shellcheck disable=SC2086 # arguments are words
 TMPDIR=$work/tmp "$tools/hear" -s "$work/steps.txt" -- \
     "$0" --become "$work" "$program" ${arguments:---store $work/store} || fail "the job itself"
