@@ -31,6 +31,14 @@ struct SearchRun {
 [[nodiscard]] SearchRun bestOfSeeds(const SolveOptions &options,
                                     const std::function<SearchRun(std::uint64_t)> &search);
 
+/// A long, hot search for any legal placement, and the one that breaks least if there is none. If it finds
+/// one, so does solve(): a problem is never without both a plan and a shortage.
+struct LastTry {
+    std::optional<Found> found;
+    Placement nearest;
+};
+[[nodiscard]] LastTry lastTry(const SearchTables &tables);
+
 /// Polished, with its terms counted afresh.
 [[nodiscard]] Solution finished(const Problem &problem, const SearchTables &tables, const SearchRun &run);
 

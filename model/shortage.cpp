@@ -1,11 +1,10 @@
-#include "model/anneal.h"
 #include "model/coefficients.h"
-#include "model/construct.h"
+#include "model/search.h"
 #include "model/shelf_flow.h"
 #include "model/shortage_words.h"
-#include "model/solve.h"
 #include <algorithm>
 #include <array>
+#include <map>
 #include <numeric>
 #include <set>
 
@@ -85,19 +84,23 @@ std::vector<int> itemsWithoutAnyPlace(const Problem &problem, const RuleTable &t
     return found;
 }
 
-ProblemShortage nowhere(const Problem &problem, int i) {
-    ProblemShortage shortage;
-    std::vector<std::string> fewest;
-    for (int p = 0; p < static_cast<int>(problem.places.size()); ++p) {
-        const std::vector<std::string> rules = placeRules(problem, i, p);
-        if (fewest.empty() || rules.size() < fewest.size())
-            fewest = rules;
-        shortage.places.push_back(p);
+/// One shortage for all things that the same rules keep out of the same places: one sentence to listen to.
+std::vector<ProblemShortage> nowhereToStand(const Problem &problem, const std::vector<int> &items) {
+    using Key = std::pair<ProblemStorage, std::vector<std::vector<std::string>>>;
+    std::map<Key, std::vector<int>> itemsByRules;
+    for (const int i : items) {
+        std::vector<std::vector<std::string>> rules;
+        for (int p = 0; p < static_cast<int>(problem.places.size()); ++p)
+            rules.push_back(placeRules(problem, i, p));
+        itemsByRules[{problem.items[i].storage, rules}].push_back(i);
     }
-    shortage.rule = fewest.empty() ? "storage" : fewest.front();
-    shortage.items = {i};
-    shortage.sentence = nowhereSentence(problem, i);
-    return shortage;
+    std::vector<ProblemShortage> found;
+    for (const auto &[key, alike] : itemsByRules)
+        found.push_back({easiestToMend(problem, alike.front()).front(), std::nullopt, std::nullopt, alike,
+                         placesOfItsStorage(problem, alike.front()), nowhereSentence(problem, alike)});
+    std::sort(found.begin(), found.end(),
+              [](const ProblemShortage &a, const ProblemShortage &b) { return a.items < b.items; });
+    return found;
 }
 
 /// The families without which there would be room; the others are dropped one by one while the shortage
@@ -214,18 +217,11 @@ std::vector<int> itemsIn(const Placement &placement, int p) {
 
 /// What is wrong with the placement that breaks least.
 std::vector<ProblemShortage> nearestArrangement(const Problem &problem) {
-    constexpr std::int64_t moves = 200'000;
-    const SearchTables tables(problem);
-    SearchState state(tables);
-    construct(state);
-    std::vector<int> all(problem.items.size());
-    std::iota(all.begin(), all.end(), 0);
-    SearchRandom random(1);
-    Annealer annealer(state, random, all, {});
-    if (annealer.run({Stage::Changes::Places, moves, 2000, 10}))
-        return {};
+    const LastTry last = lastTry(SearchTables(problem));
     std::vector<ProblemShortage> found;
-    const Placement &nearest = annealer.nearest();
+    if (last.found)
+        return found;
+    const Placement &nearest = last.nearest;
     for (const BrokenRule &broken : brokenRules(problem, nearest)) {
         if (broken.rule == "width") {
             const std::vector<int> items = itemsIn(nearest, broken.places.front());
@@ -247,13 +243,12 @@ std::vector<ProblemShortage> nearestArrangement(const Problem &problem) {
 
 std::vector<ProblemShortage> shortages(const Problem &problem) {
     const RuleTable table(problem);
-    std::vector<ProblemShortage> found;
     std::vector<int> rest(problem.items.size());
     std::iota(rest.begin(), rest.end(), 0);
-    for (const int i : itemsWithoutAnyPlace(problem, table)) {
-        found.push_back(nowhere(problem, i));
+    const std::vector<int> without = itemsWithoutAnyPlace(problem, table);
+    std::vector<ProblemShortage> found = nowhereToStand(problem, without);
+    for (const int i : without)
         rest.erase(std::find(rest.begin(), rest.end(), i));
-    }
     const std::vector<ProblemShortage> narrow = widthShortages(problem, table, rest);
     found.insert(found.end(), narrow.begin(), narrow.end());
     if (!found.empty())

@@ -33,58 +33,78 @@ std::string betweenKnuckleAndShoulder(const ProblemClient &client) {
            " cm)";
 }
 
+/// The largest sizes of some things, for one sentence about all of them.
+struct Largest {
+    double heightCm = 0, depthCm = 0, weightKg = 0;
+    std::int64_t shelfWidth = 0;
+    ProblemStorage storage = ProblemStorage::Dry;
+    std::string needs; // "it needs " or "up to "
+};
+
+Largest largest(const Problem &problem, const std::vector<int> &items) {
+    Largest all;
+    all.storage = problem.items[items.front()].storage;
+    all.needs = items.size() == 1 ? "it needs " : "up to ";
+    for (const int i : items) {
+        const ProblemItem &item = problem.items[i];
+        all.heightCm = std::max(all.heightCm, item.heightCm);
+        all.depthCm = std::max(all.depthCm, item.depthCm);
+        all.weightKg = std::max(all.weightKg, item.weightKg);
+        all.shelfWidth = std::max(all.shelfWidth, shelfWidth(item));
+    }
+    return all;
+}
+
 /// Why a place will not do: "too low in clear height (needs 29.0 cm)".
-std::string objection(const Problem &problem, int i, const std::string &rule) {
-    const ProblemItem &item = problem.items[i];
+std::string objection(const Largest &item, const std::string &rule) {
     if (rule == "height")
-        return "not high enough inside (it needs " + centimetres(thousandths(item.heightCm + headroomCm)) +
-               ")";
+        return "not high enough inside (" + item.needs +
+               centimetres(thousandths(item.heightCm + headroomCm)) + ")";
     if (rule == "depth")
-        return "not deep enough (it needs " + centimetres(thousandths(item.depthCm)) + ")";
+        return "not deep enough (" + item.needs + centimetres(thousandths(item.depthCm)) + ")";
     if (rule == "width")
-        return "not wide enough (it needs " + centimetres(shelfWidth(item)) + ")";
+        return "not wide enough (" + item.needs + centimetres(item.shelfWidth) + ")";
     if (rule == "reach")
         return "out of reach";
     if (rule == "heavy")
-        return "too low or too high for its " + kilograms(item.weightKg);
+        return "too low or too high for " + kilograms(item.weightKg);
     if (rule == "hot")
-        return "above the shoulder, and it is handled hot";
+        return "above the shoulder, for what is handled hot";
     if (rule == "hazard")
-        return "within the children's reach and not lockable";
+        return "not lockable, and within reach of children or others who may not know it";
     if (rule == "keep")
-        return "not the place where it must stay";
+        return "not the place to stay in";
     if (rule == "overruled")
-        return "ruled out by you";
+        return "ruled out by you or by a caution";
     return "not a " + storageWord(item.storage);
 }
 
-std::string mend(const Problem &problem, int i, const std::string &rule) {
-    const ProblemItem &item = problem.items[i];
+std::string mend(const Problem &problem, const Largest &item, const std::string &rule) {
     if (rule == "height")
-        return "put it in a lower pack, or give it a place with " +
+        return "use a lower pack, or find a place with " +
                centimetres(thousandths(item.heightCm + headroomCm)) + " of clear height";
     if (rule == "depth" || rule == "width")
-        return "put it in a smaller pack, or give it a larger place";
+        return "use a smaller pack, or find a larger place";
     if (rule == "reach")
         return "bring a place within reach";
     if (rule == "heavy")
-        return "divide it into packs under " + kilograms(problem.client.heavyKg) + ", or give it a place " +
+        return "use packs under " + kilograms(problem.client.heavyKg) + ", or find a place " +
                betweenKnuckleAndShoulder(problem.client);
     if (rule == "hot")
-        return "give it a place not above the shoulder (" + whole(problem.client.shoulderCm) + " cm)";
+        return "find a place not above the shoulder (" + whole(problem.client.shoulderCm) + " cm)";
     if (rule == "hazard")
-        return "fit a lock, or give it a place above the children's reach";
+        return "fit a lock, or find a place above their reach";
     if (rule == "keep")
-        return "let it leave its present place";
+        return "allow a move from the present place";
     if (rule == "overruled")
-        return "take back an overrule";
+        return "take back what you ruled out, where that is safe";
     return "add a place in a " + storageWord(item.storage);
 }
 
-std::string joinedObjections(const Problem &problem, int i, const std::vector<std::string> &rules) {
+std::string joinedObjections(const Largest &item, const std::vector<std::string> &rules) {
     std::string all;
     for (const std::string &rule : rules)
-        all += (all.empty() ? "" : ", ") + objection(problem, i, rule);
+        all += (all.empty() ? "" : ", ") + objection(item, rule);
     return all;
 }
 
@@ -103,7 +123,7 @@ std::string where(const Problem &problem, const std::vector<int> &items,
         else if (rule == "hot")
             add("not above the shoulder");
         else if (rule == "hazard")
-            add("lockable or above the children's reach");
+            add("lockable, or above the reach of children and others");
         else if (rule == "height")
             add("high enough inside");
         else if (rule == "depth")
@@ -111,9 +131,13 @@ std::string where(const Problem &problem, const std::vector<int> &items,
         else if (rule == "keep")
             add("where they must stay");
         else if (rule == "overruled")
-            add("not ruled out by you");
+            add("not ruled out");
     }
     return all;
+}
+
+std::string needs(const std::vector<int> &items) {
+    return items.size() == 1 ? " needs " : " need ";
 }
 
 std::string shortBy(const Problem &problem, const std::vector<int> &items, const std::vector<int> &places) {
@@ -158,34 +182,46 @@ std::string itemNames(const Problem &problem, const std::vector<int> &items) {
     return listed(names);
 }
 
-std::string nowhereSentence(const Problem &problem, int i) {
-    std::map<std::vector<std::string>, std::vector<int>> placesByRules;
+std::vector<std::string> easiestToMend(const Problem &problem, int i) {
+    std::vector<std::string> fewest;
+    for (const int p : placesOfItsStorage(problem, i))
+        if (const std::vector<std::string> rules = placeRules(problem, i, p);
+            fewest.empty() || rules.size() < fewest.size())
+            fewest = rules;
+    return fewest.empty() ? std::vector<std::string>{"storage"} : fewest;
+}
+
+std::vector<int> placesOfItsStorage(const Problem &problem, int i) {
+    std::vector<int> places;
     for (int p = 0; p < static_cast<int>(problem.places.size()); ++p)
         if (problem.places[p].storage == problem.items[i].storage)
-            placesByRules[placeRules(problem, i, p)].push_back(p);
-    std::string sentence = problem.items[i].name + " can stand nowhere: ";
+            places.push_back(p);
+    return places;
+}
+
+std::string nowhereSentence(const Problem &problem, const std::vector<int> &items) {
+    const int first = items.front();
+    const Largest item = largest(problem, items);
+    std::map<std::vector<std::string>, std::vector<int>> placesByRules;
+    for (const int p : placesOfItsStorage(problem, first))
+        placesByRules[placeRules(problem, first, p)].push_back(p);
+    std::string objections;
+    for (const auto &[rules, places] : placesByRules)
+        objections += (objections.empty() ? "" : "; ") + placeNames(problem, places) + ": " +
+                      joinedObjections(item, rules);
     if (placesByRules.empty())
-        return sentence + "no place is a " + storageWord(problem.items[i].storage) + ". To mend it, " +
-               mend(problem, i, "storage") + ", or leave it out.";
-    bool first = true;
-    std::vector<std::string> fewest = placesByRules.begin()->first;
-    for (const auto &[rules, places] : placesByRules) {
-        sentence +=
-            (first ? "" : "; ") + placeNames(problem, places) + ": " + joinedObjections(problem, i, rules);
-        first = false;
-        if (rules.size() < fewest.size())
-            fewest = rules;
-    }
-    sentence += ". To mend it, ";
-    for (std::size_t k = 0; k < fewest.size(); ++k)
-        sentence += (k == 0 ? "" : "; and ") + mend(problem, i, fewest[k]);
-    return sentence + "; or leave it out.";
+        objections = "no place is a " + storageWord(item.storage);
+    std::string help;
+    for (const std::string &rule : easiestToMend(problem, first))
+        help += (help.empty() ? "" : "; and ") + mend(problem, item, rule);
+    return itemNames(problem, items) + " can stand nowhere: " + objections + ". To mend it, " + help +
+           "; or leave " + (items.size() == 1 ? "it" : "them") + " out.";
 }
 
 std::string widthSentence(const Problem &problem, const std::vector<int> &items,
                           const std::vector<int> &places, const std::vector<std::string> &rules) {
     const std::string place = where(problem, items, rules);
-    return "Too little room: " + itemNames(problem, items) + " need " +
+    return "Too little room: " + itemNames(problem, items) + needs(items) +
            centimetres(widthNeeded(problem, items)) + " of width" + (place.empty() ? "" : " " + place) +
            "; " + haveSo(problem, places) + ". Take out things of " + shortBy(problem, items, places) +
            " in all, or add as much room.";
@@ -194,7 +230,7 @@ std::string widthSentence(const Problem &problem, const std::vector<int> &items,
 std::string chemicalSentence(const Problem &problem, const std::vector<int> &items,
                              const std::vector<int> &places, const std::vector<int> &chemicalPlaces) {
     return "Too little room, since chemicals never stand with food: even with the chemicals in " +
-           placeNames(problem, chemicalPlaces) + " alone, " + itemNames(problem, items) + " need " +
+           placeNames(problem, chemicalPlaces) + " alone, " + itemNames(problem, items) + needs(items) +
            centimetres(widthNeeded(problem, items)) + " of width; " + haveSo(problem, places) +
            ". Add a place for the chemicals, or take out things of " + shortBy(problem, items, places) +
            " in all.";
@@ -202,7 +238,7 @@ std::string chemicalSentence(const Problem &problem, const std::vector<int> &ite
 
 std::string overfullSentence(const Problem &problem, const std::vector<int> &items, int place) {
     return "No arrangement was found. In the nearest one, " + problem.places[place].name +
-           " is overfull: " + itemNames(problem, items) + " need " +
+           " is overfull: " + itemNames(problem, items) + needs(items) +
            centimetres(widthNeeded(problem, items)) + ", " + haveSo(problem, {place}) +
            ". Taking out a thing of " + shortBy(problem, items, {place}) + " or more there would do.";
 }

@@ -14,8 +14,12 @@ namespace model {
 [[nodiscard]] std::string placeNames(const Problem &problem, const std::vector<int> &places);
 [[nodiscard]] std::string itemNames(const Problem &problem, const std::vector<int> &items);
 
-/// A thing that may stand nowhere: the rules that exclude each place, and what would help.
-[[nodiscard]] std::string nowhereSentence(const Problem &problem, int i);
+[[nodiscard]] std::vector<int> placesOfItsStorage(const Problem &problem, int i);
+/// For a thing that may stand nowhere: the rules of the place that fewest keep it out of; "storage" if no
+/// place has its storage.
+[[nodiscard]] std::vector<std::string> easiestToMend(const Problem &problem, int i);
+/// Things that may stand nowhere, by the same rules in each place: these rules, and what would help.
+[[nodiscard]] std::string nowhereSentence(const Problem &problem, const std::vector<int> &items);
 /// Things that need more width than the places where they may stand have; `rules` keep them from other
 /// places.
 [[nodiscard]] std::string widthSentence(const Problem &problem, const std::vector<int> &items,

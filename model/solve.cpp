@@ -115,6 +115,18 @@ SearchRun bestOfSeeds(const SolveOptions &options, const std::function<SearchRun
     return best;
 }
 
+LastTry lastTry(const SearchTables &tables) {
+    constexpr std::int64_t moves = 200'000;
+    SearchState state(tables);
+    construct(state);
+    std::vector<int> all(static_cast<std::size_t>(tables.items));
+    std::iota(all.begin(), all.end(), 0);
+    SearchRandom random(1);
+    Annealer annealer(state, random, all, {});
+    const std::optional<Found> found = annealer.run({Stage::Changes::Places, moves, 2000, 10});
+    return {found, annealer.nearest()};
+}
+
 Solution finished(const Problem &problem, const SearchTables &tables, const SearchRun &run) {
     Solution solution;
     solution.stopped = run.stopped;
@@ -135,8 +147,10 @@ Solution solve(const Problem &problem, const SolveOptions &options) {
     const SearchTables foreseen = codesForeseen(tables);
     SearchProgress progress(options, options.moves * std::max(options.seeds, 1));
     const StagedSearch search(tables, foreseen, options, progress);
-    return finished(problem, tables,
-                    bestOfSeeds(options, [&](std::uint64_t seed) { return search.run(seed); }));
+    SearchRun best = bestOfSeeds(options, [&](std::uint64_t seed) { return search.run(seed); });
+    if (!best.found && !best.stopped)
+        best.found = lastTry(tables).found;
+    return finished(problem, tables, best);
 }
 
 std::int64_t movesFor(double seconds) {

@@ -63,6 +63,17 @@ TEST(Shortages, sayThatAStorageIsMissing) {
     EXPECT_THAT(all[0].sentence, HasSubstr("no place is a freezer"));
 }
 
+TEST(Shortages, sayOnceWhatIsTrueOfSeveralThings) {
+    Problem problem = workedKitchen();
+    problem.places[shelfA].clearCm = problem.places[shelfB].clearCm = 10;
+    const std::vector<ProblemShortage> all = shortages(problem);
+    ASSERT_THAT(all, SizeIs(1));
+    EXPECT_THAT(all[0].items, ElementsAre(salt, sugar, vinegar));
+    EXPECT_THAT(all[0].places, ElementsAre(shelfA, shelfB));
+    EXPECT_THAT(all[0].sentence, AllOf(HasSubstr("salt, sugar and vinegar can stand nowhere"),
+                                       HasSubstr("up to 26.0 cm"), HasSubstr("leave them out")));
+}
+
 TEST(Shortages, leaveOutTheRulesThatDoNotMatter) {
     Problem problem = workedKitchen();
     for (ProblemItem &item : problem.items)
