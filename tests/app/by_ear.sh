@@ -1,6 +1,6 @@
 #!/usr/bin/env bash
 # Works the program by keys alone and listens: the scripts of hear/ with a screen reader, those of axtree/ as the way to a
-# screen, whose every control is then visited and checked. Two run at a time.
+# screen, whose every control is then visited and checked. As many run at a time as there are processors.
 #
 #   tests/app/by_ear.sh PROGRAM [SCRIPT...]      without SCRIPT all of hear/ and axtree/, but for hear/job.txt, the
 #                                                whole job, which scan_inside.sh does
@@ -16,9 +16,12 @@ set -uo pipefail
 here=$(cd "$(dirname "${BASH_SOURCE[0]}")" && pwd)
 logs=$here/../../build/logs
 tools=${FELTMARK_TOOLS:-$here/../../../shared/tools}
-# A screen reader that starts ends every other one of the same user that it sees: each gets processes of its own.
-alone=(unshare -r --pid --fork --kill-child --mount-proc)
-"${alone[@]}" true 2>/dev/null || alone=()
+# A screen reader that starts ends every other one of the same user that it sees: each gets processes of its own, or its
+# turn. (In a chroot nothing may be said of the mounts around, hence "unchanged", and only root may do it.)
+alone=(unshare --pid --fork --kill-child --mount-proc --propagation unchanged)
+[ "$(id -u)" = 0 ] || alone+=(--map-root-user)
+at_once=$(nproc)
+"${alone[@]}" true 2>/dev/null || { alone=() && at_once=1; }
 
 # said WORD FILE: the text of the line "# WORD: text".
 said() { sed -n "s/^# $1: *//p" "$2" | head -n 1; }
@@ -63,4 +66,4 @@ mkdir -p "$logs"
 scripts=("$@")
 [ ${#scripts[@]} -gt 0 ] || mapfile -t scripts < <(ls -S "$here"/hear/*.txt "$here"/axtree/*.txt | grep -v /hear/job.txt)
 [ ${#scripts[@]} -gt 0 ] || { echo "by_ear.sh: no scripts" >&2; exit 1; }
-printf '%s\0' "${scripts[@]}" | xargs -0 -P "$(nproc)" -n 1 "$0" --one "$program"
+printf '%s\0' "${scripts[@]}" | xargs -0 -P "$at_once" -n 1 "$0" --one "$program"
