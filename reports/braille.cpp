@@ -153,7 +153,7 @@ Result<std::string> readBrfBack(const std::string &brf, int grade) {
 
 Result<std::string> brailleLabel(const std::string &text, int grade) {
     Document label;
-    label.blocks.push_back(Paragraph{plain(text)});
+    label.blocks.emplace_back(Paragraph{plain(text)});
     const auto ready = prepared(label, Links::Kept);
     if (!ready && ready.error().code == ErrorCode::Missing)
         return fail(ErrorCode::Missing, "A braille label needs words.");

@@ -87,8 +87,9 @@ Result<void> allWritableLocked(const std::u32string &words, int grade) {
 
 bool isAddress(std::u32string_view token) {
     const auto at = token.find(U'@');
-    return token.find(U"://") != token.npos || token.find(U"www.") != token.npos ||
-           (at != token.npos && at > 0 && token.find(U'.', at) != token.npos);
+    return token.find(U"://") != std::u32string_view::npos ||
+           token.find(U"www.") != std::u32string_view::npos ||
+           (at != std::u32string_view::npos && at > 0 && token.find(U'.', at) != std::u32string_view::npos);
 }
 
 bool isDigit(char32_t c) {
@@ -105,7 +106,7 @@ std::u32string withPairedQuotes(std::u32string words) {
         const bool atStart = i == 0 || words[i - 1] == U' ' || words[i - 1] == U'(';
         if (open)
             words[i] = U'\u201d';
-        else if (atStart && words.find(U'"', i + 1) != words.npos)
+        else if (atStart && words.find(U'"', i + 1) != std::u32string_view::npos)
             words[i] = U'\u201c';
         open = words[i] == U'\u201c';
     }

@@ -16,7 +16,7 @@ Document documentFromText(const std::string &text, const std::string &language) 
     std::string words;
     const auto close = [&] {
         if (!words.empty())
-            document.blocks.push_back(Paragraph{plain(std::exchange(words, ""))});
+            document.blocks.emplace_back(Paragraph{plain(std::exchange(words, ""))});
     };
     std::istringstream lines(text);
     for (std::string line; std::getline(lines, line);) {

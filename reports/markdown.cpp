@@ -89,7 +89,8 @@ public:
     int leave(MD_BLOCKTYPE type, void *detail) {
         switch (type) {
         case MD_BLOCK_H:
-            document.blocks.push_back(Heading{int(static_cast<MD_BLOCK_H_DETAIL *>(detail)->level), taken()});
+            document.blocks.emplace_back(
+                Heading{int(static_cast<MD_BLOCK_H_DETAIL *>(detail)->level), taken()});
             if (document.title.empty())
                 document.title = joined(std::get<Heading>(document.blocks.back()).text);
             break;
@@ -175,9 +176,9 @@ private:
             return 0;
         Text text = taken();
         if (!m_quoted)
-            document.blocks.push_back(Paragraph{std::move(text)});
+            document.blocks.emplace_back(Paragraph{std::move(text)});
         else if (takeMark(text, cautionMark))
-            document.blocks.push_back(CautionBlock{std::move(text)});
+            document.blocks.emplace_back(CautionBlock{std::move(text)});
         else
             return stop("a quote that does not begin with \"Caution:\"");
         return 0;

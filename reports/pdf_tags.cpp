@@ -144,8 +144,8 @@ private:
             Object action = Object::parse("<</S /URI>>");
             action.replaceKey("/URI", Object::newString(link.address));
             annotation.replaceKey("/A", action);
-            annotation.replaceKey("/StructParent", Object::newInteger(static_cast<long long>(
-                                                       m_pages.size() + m_annotations.size())));
+            const std::size_t key = m_pages.size() + m_annotations.size();
+            annotation.replaceKey("/StructParent", Object::newInteger(static_cast<long long>(key)));
             annotation = m_pdf.makeIndirectObject(annotation);
             m_annotations.push_back(m_elements[link.element]);
             if (!page.hasKey("/Annots"))

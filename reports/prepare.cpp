@@ -83,12 +83,12 @@ private:
         if (text.empty())
             return {};
         m_level = heading.level;
-        blocks.push_back(Heading{heading.level, text});
+        blocks.emplace_back(Heading{heading.level, text});
         return {};
     }
     Result<void> take(const Paragraph &paragraph) {
         if (const Text text = words(paragraph.text); !text.empty())
-            blocks.push_back(Paragraph{text});
+            blocks.emplace_back(Paragraph{text});
         return {};
     }
     Result<void> take(const Steps &steps) {
@@ -97,7 +97,7 @@ private:
             if (const Text text = words(item); !text.empty())
                 kept.items.push_back(text);
         if (!kept.items.empty())
-            blocks.push_back(kept);
+            blocks.emplace_back(kept);
         return {};
     }
     Result<void> take(const Table &table) {
@@ -116,7 +116,7 @@ private:
                 kept.rows.push_back(std::move(cells));
         }
         if (!kept.rows.empty() || !kept.caption.empty())
-            blocks.push_back(kept);
+            blocks.emplace_back(kept);
         return {};
     }
     Result<void> take(const Figure &figure) {
@@ -125,12 +125,12 @@ private:
         for (Figure::Box &box : kept.boxes)
             box.label = collapsed(box.label);
         if (!kept.words.empty() || !kept.boxes.empty())
-            blocks.push_back(kept);
+            blocks.emplace_back(kept);
         return {};
     }
     Result<void> take(const CautionBlock &caution) {
         if (const Text text = words(caution.text); !text.empty())
-            blocks.push_back(CautionBlock{text});
+            blocks.emplace_back(CautionBlock{text});
         return {};
     }
 

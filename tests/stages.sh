@@ -113,7 +113,9 @@ stage_tree() {
 
 stage_lint() {
     local wrong=0
-    tracked '*.cpp' | xargs -r -P "$(nproc)" -n 1 clang-tidy -p build/dev --quiet || wrong=1
+    # clang 14 cannot read JSON.hh of qpdf 11 as C++20 (a vector of an incomplete type), so what includes it is left out.
+    tracked '*.cpp' | xargs -r grep -LE '#include +[<"](qpdf/|reports/pdf_marks)' |
+        xargs -r -P "$(nproc)" -n 1 clang-tidy -p build/dev --quiet || wrong=1
     cmake --build build/dev --target all_qmllint || wrong=1
     return $wrong
 }
