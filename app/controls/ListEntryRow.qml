@@ -107,15 +107,30 @@ Item {
                 text: row.facts
                 silent: true
             }
-            FramedWord {
+            Item {
+                id: usual
+
+                readonly property bool beside: Theme.em(width) >= 18
+
                 visible: row.usual !== ""
-                text: qsTr("usual")
-            }
-            Words {
-                visible: row.usual !== ""
-                text: row.usual
-                soft: true
-                silent: true
+                width: parent.width
+                height: usual.beside ? Math.max(word.height, usualWords.height) : word.height + usualWords.height
+
+                FramedWord {
+                    id: word
+
+                    text: qsTr("usual")
+                }
+                Words {
+                    id: usualWords
+
+                    x: usual.beside ? word.width + Theme.gap : 0
+                    y: usual.beside ? 0 : word.height
+                    width: usual.width - x
+                    text: row.usual
+                    soft: true
+                    silent: true
+                }
             }
         }
     }

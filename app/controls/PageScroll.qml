@@ -33,7 +33,9 @@ Flickable {
             return;
         }
         const whole = scroll.fieldAround(item);
-        const shown = whole && whole.height + 2 * Theme.ringRoom <= scroll.height ? whole : item;
+        scroll.reveal(whole && whole.height + 2 * Theme.ringRoom <= scroll.height ? whole : item);
+    }
+    function reveal(shown: Item): void {
         const top = shown.mapToItem(scroll.contentItem, 0, 0).y - Theme.ringRoom;
         const bottom = top + shown.height + 2 * Theme.ringRoom;
         if (bottom > scroll.contentY + scroll.height)

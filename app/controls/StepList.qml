@@ -17,11 +17,15 @@ Column {
         list.currentIndex = Math.max(0, Math.min(rows.count - 1, index));
         rows.itemAt(list.currentIndex).forceActiveFocus(Qt.TabFocusReason);
     }
-    function focusHere(): void {
+    function hereRow(): Item {
         for (let i = 0; i < rows.count; ++i)
             if ((rows.itemAt(i) as StepRow).here)
-                list.currentIndex = i;
-        list.focusStep(list.currentIndex);
+                return rows.itemAt(i);
+        return null;
+    }
+    function focusHere(): void {
+        const here = list.hereRow() as StepRow;
+        list.focusStep(here ? here.index : list.currentIndex);
     }
 
     width: parent ? (parent as Item).width : implicitWidth

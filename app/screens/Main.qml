@@ -38,7 +38,7 @@ Window {
             "lock": () => window.shell.lock(),
             "larger": () => window.shell.larger(),
             "smaller": () => window.shell.smaller(),
-            "plainSize": () => window.shell.textScale = 1,
+            "plainSize": () => window.shell.plainSize(),
             "caseload": () => window.shell.goTo("caseload")
         })
 
@@ -154,6 +154,16 @@ Window {
     Item {
         id: holder
     }
+    Timer {
+        id: showStep
+
+        interval: 50
+        onTriggered: {
+            const here = railSteps.hereRow();
+            if (here)
+                railScroll.reveal(here);
+        }
+    }
     // What had the focus is gone or hidden: back to the page, so that no key falls on nothing.
     Timer {
         id: rescue
@@ -187,6 +197,8 @@ Window {
             }
         }
         PageScroll {
+            id: railScroll
+
             anchors.fill: parent
             anchors.rightMargin: Theme.cardEdge
             contentHeight: railColumn.implicitHeight + 6 * Theme.gap
@@ -237,6 +249,7 @@ Window {
                 if (window.view) {
                     window.view.stepsWanted.connect(() => window.moveRegion(-1));
                     window.view.focusStart();
+                    showStep.restart();
                 }
             }
             onStatusChanged: if (loader.status === Loader.Error)

@@ -97,9 +97,7 @@ bool AppShell::openPage(const QString &key) {
     setLocked(false);
     if (key == QLatin1String("caseload"))
         m_session.closeClient();
-    const QString keptTheme = m_session.setting(QStringLiteral("theme"));
-    m_settings.restore(QStringLiteral("theme"), keptTheme);
-    m_settings.restore(QStringLiteral("textScale"), m_session.setting(QStringLiteral("textScale")));
+    m_settings.restore([this](const QString &setting) { return m_session.setting(setting); });
     auto model = kind->second.make();
     m_pageModel = model.get();
     const bool reading = key == QLatin1String("papers");

@@ -13,6 +13,7 @@ constexpr std::array looks{Look{"light", QT_TRANSLATE_NOOP("app::SettingsViewMod
                            Look{"contrast", QT_TRANSLATE_NOOP("app::SettingsViewModel", "High contrast")}};
 
 const QString keyPrefix = QStringLiteral("key.");
+const QString switchedOff = QStringLiteral("off");
 
 QString percent(double scale) {
     return SettingsViewModel::tr("%1 percent").arg(qRound(100 * scale));
@@ -41,7 +42,7 @@ void SettingsViewModel::edit(const QString &key, const QString &value) {
     const QString why = apply(key, taken);
     if (why.isEmpty()) {
         if (key.startsWith(keyPrefix))
-            emit kept(key, taken);
+            emit kept(key, taken.trimmed().isEmpty() ? switchedOff : taken);
     } else {
         m_refusedKey = key;
         m_refusedValue = value;
@@ -50,9 +51,19 @@ void SettingsViewModel::edit(const QString &key, const QString &value) {
     fill();
 }
 
-void SettingsViewModel::restore(const QString &key, const QString &kept) {
-    if (apply(key, kept).isEmpty())
-        fill();
+void SettingsViewModel::restore(const std::function<QString(const QString &)> &keptOf) {
+    for (const QString &look : {QStringLiteral("theme"), QStringLiteral("textScale")})
+        if (const QString value = keptOf(look); !value.isEmpty())
+            static_cast<void>(apply(look, value));
+    std::vector<std::pair<QString, QString>> changed;
+    for (const KeyCommand &command : m_shell->keys()->rows())
+        if (const QString value = keptOf(keyPrefix + command.key); !value.isEmpty())
+            changed.emplace_back(keyPrefix + command.key, value == switchedOff ? QString() : value);
+    for (const auto &[key, value] : changed) // all at once, so that two commands may have changed places
+        static_cast<void>(apply(key, {}));
+    for (const auto &[key, value] : changed)
+        static_cast<void>(apply(key, value));
+    fill();
 }
 
 QString SettingsViewModel::apply(const QString &key, const QString &value) {

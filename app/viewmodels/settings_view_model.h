@@ -1,10 +1,12 @@
 #pragma once
 #include "app/viewmodels/form_model.h"
 #include "app/viewmodels/shell_view_model.h"
+#include <functional>
 
 namespace app {
 
-/// How the program looks and which keys it takes. Keys of settings: "theme", "textScale", "key.COMMAND".
+/// How the program looks and which keys it takes. Names of settings: "theme", "textScale",
+/// "key.COMMAND" (whose value is "off" for no key).
 class SettingsViewModel : public QObject {
     Q_OBJECT
     QML_ELEMENT
@@ -17,8 +19,9 @@ public:
     [[nodiscard]] FormModel *form() { return &m_form; }
     /// Takes what the therapist chose or typed. What cannot be stays in its field with a sentence.
     Q_INVOKABLE void edit(const QString &key, const QString &value);
-    /// Takes up a setting as it was kept. What is no longer valid is passed over.
-    void restore(const QString &key, const QString &kept);
+    /// Takes up the settings as they were kept; `keptOf` gives an empty string for those that were not. What
+    /// is no longer valid is passed over.
+    void restore(const std::function<QString(const QString &)> &keptOf);
 
 signals:
     /// To be kept for the next start.

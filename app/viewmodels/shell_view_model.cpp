@@ -78,7 +78,7 @@ void ShellViewModel::larger() {
     if (next == textScales.end())
         say(tr("Text is at its largest, %1 percent.").arg(qRound(m_textScale * 100)));
     else
-        setTextScale(*next);
+        showAt(*next);
 }
 
 void ShellViewModel::smaller() {
@@ -86,7 +86,16 @@ void ShellViewModel::smaller() {
     if (next == textScales.begin())
         say(tr("Text is at its smallest, %1 percent.").arg(qRound(m_textScale * 100)));
     else
-        setTextScale(*(next - 1));
+        showAt(*(next - 1));
+}
+
+void ShellViewModel::plainSize() {
+    showAt(1);
+}
+
+void ShellViewModel::showAt(double scale) {
+    setTextScale(scale);
+    say(tr("Text %1 percent.").arg(qRound(scale * 100)));
 }
 
 void ShellViewModel::setTextScale(double scale) {
@@ -94,7 +103,6 @@ void ShellViewModel::setTextScale(double scale) {
         return;
     m_textScale = scale;
     emit looksChanged();
-    say(tr("Text %1 percent.").arg(qRound(scale * 100)));
 }
 
 void ShellViewModel::setThemeMode(const QString &mode) {

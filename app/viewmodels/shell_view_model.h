@@ -91,6 +91,7 @@ public:
     Q_INVOKABLE void lock();
     Q_INVOKABLE void larger();
     Q_INVOKABLE void smaller();
+    Q_INVOKABLE void plainSize();
     void setTextScale(double scale);
     void setThemeMode(const QString &mode);
 
@@ -138,6 +139,7 @@ protected:
     [[nodiscard]] const std::vector<Page> &pages() const { return m_pages; }
 
 private:
+    void showAt(double scale);
     void markHere();
 
     StepModel m_steps;

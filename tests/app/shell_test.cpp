@@ -3,6 +3,7 @@
 #include "app/viewmodels/shell_view_model.h"
 #include <QSignalSpy>
 #include <gmock/gmock.h>
+#include <map>
 
 namespace app {
 namespace {
@@ -173,9 +174,24 @@ TEST(Settings, keepWhatWasChosenAndRestoreIt) {
     EXPECT_TRUE(kept.contains(QVariantList{"theme", "contrast"}));
     ShellViewModel next;
     SettingsViewModel restored(&next);
-    for (const QVariantList &setting : kept)
-        restored.restore(setting[0].toString(), setting[1].toString());
+    restored.restore([&](const QString &name) {
+        for (const QVariantList &setting : kept)
+            if (setting[0] == name)
+                return setting[1].toString();
+        return QString();
+    });
     EXPECT_EQ(next.themeMode(), "contrast");
+}
+
+TEST(Settings, restoreKeysThatChangedPlacesAndOnesThatAreOff) {
+    ShellViewModel shell;
+    SettingsViewModel settings(&shell);
+    const std::map<QString, QString> kept{{"key.help", "F2"}, {"key.correct", "F1"}, {"key.why", "off"}};
+    settings.restore([&](const QString &name) { return kept.contains(name) ? kept.at(name) : QString(); });
+    EXPECT_EQ(shell.keys()->keyOf("help"), "F2");
+    EXPECT_EQ(shell.keys()->keyOf("correct"), "F1");
+    EXPECT_EQ(shell.keys()->keyOf("why"), "");
+    EXPECT_EQ(shell.keys()->keyOf("goTo"), "Ctrl+G");
 }
 
 TEST(Settings, showARefusedKeyAsItWasTypedWithTheReason) {
