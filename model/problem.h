@@ -50,17 +50,19 @@ struct ProblemMarker {
     double fixMinutes = 0, readSeconds = 0, learnMinutes = 0, cost = 0;
 };
 
-/// Markers are those left for codes, reserved meaning markers taken out. Code 0 is "no mark", code k is markers[k-1].
+/// Markers are those left for codes, reserved meaning markers taken out. Code 0 is "no mark", code k is
+/// markers [k - 1].
 struct Problem {
     ProblemClient client;
     std::vector<ProblemPlace> places;
     std::vector<ProblemItem> items;
     std::vector<ProblemMarker> markers;
-    std::vector<std::vector<double>> confusion; // [m][n], markers by themselves; the diagonal is 1 or the misreading rate
-    std::vector<double> miss;                   // [m] = q[none][m]
-    double changeMinutes = 0;                   // charged per changed line when `shown` is given
-    std::vector<int> shownPlace, shownCode;     // the plan that the therapist sees, or empty
-    std::vector<std::pair<int, int>> apart;     // items that must not stand in one place, nor on the next shelf
+    /// [m][n], markers by themselves; the diagonal is 1 or the misreading rate.
+    std::vector<std::vector<double>> confusion;
+    std::vector<double> miss;               // [m] = q[none][m]
+    double changeMinutes = 0;               // charged per changed line when `shown` is given
+    std::vector<int> shownPlace, shownCode; // the plan that the therapist sees, or empty
+    std::vector<std::pair<int, int>> apart; // items that must not stand in one place, nor on the next shelf
 };
 
 struct Placement {

@@ -2,6 +2,7 @@
 #include "model/coefficients.h"
 #include "model/evaluate.h"
 #include <algorithm>
+#include <cmath>
 #include <map>
 
 namespace model {
@@ -20,11 +21,11 @@ std::string storageWord(ProblemStorage storage) {
 }
 
 std::string whole(double number) {
-    return std::to_string(static_cast<long long>(number + 0.5));
+    return std::to_string(std::llround(number));
 }
 
 std::string kilograms(double kg) {
-    const long long tenths = static_cast<long long>(kg * 10 + 0.5);
+    const long long tenths = std::llround(kg * 10);
     return std::to_string(tenths / 10) + "." + std::to_string(tenths % 10) + " kg";
 }
 

@@ -7,7 +7,6 @@ namespace {
 
 using namespace model;
 using namespace model::fixtures;
-using testing::Contains;
 using testing::ElementsAre;
 using testing::IsEmpty;
 

@@ -1,5 +1,6 @@
 #include "tests/model/random_kitchen.h"
 #include <array>
+#include <cmath>
 #include <map>
 #include <random>
 #include <string_view>
@@ -15,8 +16,8 @@ public:
     bool chance(int percent) { return below(100) < percent; }
     /// Two decimals, from low to high.
     double between(double low, double high) {
-        const int steps = static_cast<int>((high - low) * 100.0 + 0.5);
-        return (static_cast<int>(low * 100.0 + 0.5) + below(steps + 1)) / 100.0;
+        const int steps = static_cast<int>(std::lround((high - low) * 100.0));
+        return (static_cast<int>(std::lround(low * 100.0)) + below(steps + 1)) / 100.0;
     }
 
 private:
@@ -219,8 +220,8 @@ void addMarkers(Problem &problem, Dice &dice) {
                        marker("felt", 1, 1, 18, 0.1),       marker("braille label", 3, 4, 0, 0.3)};
     problem.markers[0].survivesFreezer = false;
     problem.markers[4].survivesWet = false;
-    problem.markers[0].surfaces.push_back("card");
-    problem.markers[4].surfaces.push_back("card");
+    problem.markers[0].surfaces.emplace_back("card");
+    problem.markers[4].surfaces.emplace_back("card");
     problem.markers[5].surfaces = {"glass", "metal", "plastic", "card", "film", "ceramic"};
     problem.markers[5].ownText = true;
     const std::size_t count = problem.markers.size();
