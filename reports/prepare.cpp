@@ -1,6 +1,8 @@
 #include "reports/prepare.h"
+#include "model/date.h"
 #include "reports/utf8.h"
 #include <algorithm>
+#include <cctype>
 
 namespace reports {
 
@@ -18,6 +20,20 @@ bool isControl(char c) {
     return (static_cast<unsigned char>(c) < 0x20 && !isBlank(c)) || c == 0x7f;
 }
 
+void replaceAll(std::string &text, std::string_view from, std::string_view to) {
+    for (std::size_t place = 0; (place = text.find(from, place)) != std::string::npos; place += to.size())
+        text.replace(place, from.size(), to);
+}
+
+/// Line and paragraph separators are white space too; soft hyphens and byte order marks are nothing.
+std::string withoutSpecials(std::string text) {
+    for (const std::string_view separator : {"\u0085", "\u2028", "\u2029"})
+        replaceAll(text, separator, " ");
+    for (const std::string_view nothing : {"\u00ad", "\ufeff"})
+        replaceAll(text, nothing, "");
+    return text;
+}
+
 /// Makes every run of white space one blank, across runs, and takes it off both ends.
 Text collapsed(const Text &text) {
     Text tidy;
@@ -25,7 +41,7 @@ Text collapsed(const Text &text) {
     for (const Run &run : text) {
         Run kept = run;
         kept.text.clear();
-        for (const char c : run.text) {
+        for (const char c : withoutSpecials(run.text)) {
             const bool blank = isBlank(c);
             if (!blank)
                 kept.text += c;
@@ -141,10 +157,14 @@ private:
 /// Every piece of text in the document, joined; only to look for what cannot be written.
 struct AllText {
     std::string text;
+    std::vector<std::string> languages;
     void add(const std::string &words) { text += words + '\n'; }
     void add(const Text &words) {
-        for (const Run &run : words)
-            add(run.text + run.language + run.link);
+        for (const Run &run : words) {
+            add(run.text + run.link);
+            if (!run.language.empty())
+                languages.push_back(run.language);
+        }
     }
     void operator()(const Heading &block) { add(block.text); }
     void operator()(const Paragraph &block) { add(block.text); }
@@ -168,9 +188,34 @@ struct AllText {
     void operator()(const CautionBlock &block) { add(block.text); }
 };
 
+/// Letters and digits in groups of one to eight, as BCP 47 (RFC 5646, section 2.1) asks; not whether it is
+/// registered.
+bool isLanguage(const std::string &tag) {
+    std::size_t length = 0;
+    for (const char c : tag + '-') {
+        if (c == '-' ? length == 0 || length > 8 : std::isalnum(static_cast<unsigned char>(c)) == 0)
+            return false;
+        length = c == '-' ? 0 : length + 1;
+    }
+    return std::isalpha(static_cast<unsigned char>(tag.front())) != 0;
+}
+
+Result<void> wellDescribed(const Document &document, const std::vector<std::string> &languages) {
+    for (const std::string &language : languages)
+        if (!isLanguage(language))
+            return fail(ErrorCode::NotUnderstood,
+                        "\"" + language + "\" is no language. Write it as en-GB or cy.");
+    const auto date = model::parseDate(document.date);
+    if (!document.date.empty() && !(date && model::isoDate(*date) == document.date))
+        return fail(ErrorCode::NotUnderstood,
+                    "\"" + document.date + "\" is no date. Write it as 2026-11-25.");
+    return {};
+}
+
 Result<void> readable(const Document &document) {
     AllText all;
-    all.add(document.title + document.language + document.date + document.author);
+    all.add(document.title + document.date + document.author);
+    all.languages.push_back(document.language);
     for (const Block &block : document.blocks)
         std::visit(all, block);
     if (!isUtf8(all.text))
@@ -180,7 +225,7 @@ Result<void> readable(const Document &document) {
     if (!controls.empty())
         return fail(ErrorCode::NotUnderstood, "The text holds control characters that no paper can show: " +
                                                   named(controls) + ". Take them out and try again.");
-    return {};
+    return wellDescribed(document, all.languages);
 }
 
 std::string firstWords(const Document &document) {

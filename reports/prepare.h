@@ -11,9 +11,11 @@ enum class Links {
 };
 
 /// The document in the form that writers use: every run of white space is one blank, blocks without words are
-/// gone, a title is there. Fails with Missing if no words are left, NotUnderstood if the text is not UTF-8 or
-/// holds control characters, OutOfRange if a heading level is skipped or a row has more or fewer cells than
-/// there are columns.
+/// gone, a title is there.
+///
+/// Fails with Missing if no words are left, NotUnderstood if the text is not UTF-8 or holds control
+/// characters, or if a language or the date is none, OutOfRange if a heading level is skipped or a row has
+/// more or fewer cells than there are columns.
 [[nodiscard]] model::Result<Document> prepared(const Document &document, Links links);
 
 /// The words of a caution, with "Caution: " before them.

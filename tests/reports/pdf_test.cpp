@@ -2,6 +2,7 @@
 #include "reports/writers.h"
 #include <gmock/gmock.h>
 #include <limits>
+#include <thread>
 
 using namespace reports;
 using model::ErrorCode;
@@ -97,6 +98,15 @@ TEST(LargePrint, namesTheCharactersThatNoFontHas) {
     ASSERT_FALSE(answer);
     EXPECT_EQ(answer.error().code, ErrorCode::NotUnderstood);
     EXPECT_THAT(answer.error().sentence, HasSubstr("U+E123, U+F1234"));
+}
+
+TEST(LargePrint, isRightFromTwoThreadsAtOnce) {
+    const std::string expected = writePdf(sample(), {}).value();
+    std::string other;
+    std::jthread thread([&] { other = writePdf(sample(), {}).value(); });
+    EXPECT_EQ(writePdf(sample(), {}).value(), expected);
+    thread.join();
+    EXPECT_EQ(other, expected);
 }
 
 TEST(LargePrint, refusesALayoutThatCannotBe) {
