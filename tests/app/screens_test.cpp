@@ -1,0 +1,71 @@
+#include "app/accessible_text.h"
+#include "app/page_image_provider.h"
+#include "app/viewmodels/app_shell.h"
+#include "layout_faults.h"
+#include <QGuiApplication>
+#include <QQmlApplicationEngine>
+#include <QQuickStyle>
+#include <QQuickWindow>
+#include <QtQml/qqmlextensionplugin.h>
+#include <gmock/gmock.h>
+
+Q_IMPORT_QML_PLUGIN(FeltmarkPlugin)
+
+namespace {
+
+/// The real screens on the invented caseload, in a window without a screen.
+class Screens : public testing::TestWithParam<double> {
+protected:
+    Screens() : m_pictures(new app::PageImageProvider), m_shell({}, {}, *m_pictures) {
+        m_engine.addImportPath(QStringLiteral("qrc:/qt/qml"));
+        m_engine.addImageProvider(QStringLiteral("page"), m_pictures); // the engine owns it
+        m_shell.openPracticeAtStart();
+        m_engine.setInitialProperties(
+            {{QStringLiteral("shell"), QVariant::fromValue<app::ShellViewModel *>(&m_shell)}});
+        m_engine.load(QUrl(QStringLiteral("qrc:/qt/qml/Feltmark/screens/Main.qml")));
+    }
+    QQuickWindow *window() { return qobject_cast<QQuickWindow *>(m_engine.rootObjects().value(0)); }
+
+    void expectNoFaults(const QString &page) {
+        m_shell.goTo(page);
+        ASSERT_EQ(m_shell.page(), page);
+        QQuickItem *root = window()->contentItem();
+        EXPECT_TRUE(layout::settle(root)) << page.toStdString() << ": the layout never comes to rest";
+        const QStringList faults = layout::faultsUnder(root);
+        EXPECT_TRUE(faults.isEmpty()) << page.toStdString() << ":\n" << faults.join(u'\n').toStdString();
+    }
+
+    app::PageImageProvider *m_pictures;
+    app::AppShell m_shell;
+    QQmlApplicationEngine m_engine;
+};
+
+TEST_P(Screens, holdEveryWordOfTheInventedClients) {
+    ASSERT_NE(window(), nullptr);
+    window()->resize(1280, 800);
+    m_shell.setTextScale(GetParam());
+    expectNoFaults(QStringLiteral("caseload"));
+    const auto clients = m_shell.session().caseload();
+    ASSERT_TRUE(clients.has_value());
+    for (const auto &client : *clients) {
+        m_shell.goTo(QStringLiteral("open:") + QString::fromStdString(client.id.text));
+        for (const char *page : {"client", "safety", "sight", "touch", "reach", "kitchen", "contents", "plan",
+                                 "goals", "papers", "followup", "progress"})
+            expectNoFaults(QString::fromLatin1(page));
+    }
+    expectNoFaults(QStringLiteral("settings"));
+}
+
+INSTANTIATE_TEST_SUITE_P(TextSizes, Screens, testing::Values(1, 2, 4));
+
+} // namespace
+
+int main(int argc, char **argv) {
+    qputenv("QT_QPA_PLATFORM", "offscreen");
+    qputenv("QT_QUICK_BACKEND", "software");
+    QGuiApplication application(argc, argv);
+    QQuickStyle::setStyle(QStringLiteral("Basic"));
+    app::installTextAccessible();
+    testing::InitGoogleMock(&argc, argv);
+    return RUN_ALL_TESTS();
+}
