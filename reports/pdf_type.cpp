@@ -75,8 +75,8 @@ Typesetter::Typesetter(double points, const std::string &language)
     pango_context_set_font_description(m_context.get(), font.get());
 }
 
-Owned<PangoLayout> Typesetter::layout(const std::string &words, double points, Weight weight) const {
-    Owned<PangoLayout> made(pango_layout_new(m_context.get()));
+Held<PangoLayout> Typesetter::layout(const std::string &words, double points, Weight weight) const {
+    Held<PangoLayout> made(pango_layout_new(m_context.get()));
     const std::unique_ptr<PangoFontDescription, decltype(&pango_font_description_free)> font(
         pango_font_description_copy(pango_context_get_font_description(m_context.get())),
         pango_font_description_free);

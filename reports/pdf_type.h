@@ -12,7 +12,7 @@ namespace reports {
 struct Unref {
     void operator()(void *object) const { g_object_unref(object); }
 };
-template<class T> using Owned = std::unique_ptr<T, Unref>;
+template<class T> using Held = std::unique_ptr<T, Unref>;
 
 /// A run of words and the element that owns it.
 struct OwnedRun {
@@ -27,7 +27,7 @@ struct SetText {
         TagTree::Id owner = 0;
         std::string link;
     };
-    Owned<PangoLayout> layout;
+    Held<PangoLayout> layout;
     std::vector<Stretch> stretches;
     double width = 0; // room for a line
 
@@ -55,11 +55,11 @@ public:
     [[nodiscard]] const std::u32string &missing() const { return m_missing; }
 
 private:
-    [[nodiscard]] Owned<PangoLayout> layout(const std::string &words, double points, Weight weight) const;
+    [[nodiscard]] Held<PangoLayout> layout(const std::string &words, double points, Weight weight) const;
     void noteMissing(PangoLayout *layout, double points);
 
-    Owned<PangoFontMap> m_fonts;
-    Owned<PangoContext> m_context;
+    Held<PangoFontMap> m_fonts;
+    Held<PangoContext> m_context;
     std::u32string m_missing;
 };
 

@@ -69,6 +69,21 @@ TEST(LargePrint, tagsEveryKindOfBlock) {
     EXPECT_THAT(tags, Not(HasSubstr("Page 1"))); // the page number is an artifact
 }
 
+TEST(LargePrint, holdsWhatReadersAskForBesideTheWords) {
+    const std::string objects =
+        pdf_reading::output("qpdf --qdf --object-streams=disable PDF -", writePdf(sample(), {}).value());
+    EXPECT_THAT(objects, HasSubstr("/Alt (Drawing with the parts 1. The words after it say the same.)"));
+    EXPECT_THAT(objects, HasSubstr("/Lang (en-GB)"));
+    EXPECT_THAT(objects, HasSubstr("/Lang (hi)"));
+    EXPECT_THAT(objects, HasSubstr("/DisplayDocTitle true"));
+    EXPECT_THAT(objects, HasSubstr("<pdfuaid:part>1</pdfuaid:part>"));
+    EXPECT_THAT(objects, HasSubstr("<rdf:li xml:lang=\"x-default\">Kitchen &amp; larder</rdf:li>"));
+    EXPECT_THAT(objects, HasSubstr("/URI (mailto:k@example.org)"));
+    EXPECT_THAT(objects, HasSubstr("/Contents (to us)"));
+    EXPECT_THAT(objects, HasSubstr("/Title (Shelves)")); // a bookmark
+    EXPECT_EQ(countOf(objects, "/Tabs /S"), countOf(objects, "/Type /Page\n"));
+}
+
 TEST(LargePrint, embedsEveryFont) {
     const std::string fonts = pdf_reading::output("pdffonts PDF", writePdf(sample(), {}).value());
     EXPECT_GE(countOf(fonts, "yes yes yes"), 3u);
