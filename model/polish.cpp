@@ -7,25 +7,32 @@ bool better(const SearchCost &delta, bool smallerVector) {
     return delta.penalty == 0 && (delta.cost < 0 || (delta.cost == 0 && smallerVector));
 }
 
+/// Takes the first better code for an item that was put to `p` for a trial; puts it back if there is none.
+bool improvesIn(SearchState &state, int i, int p) {
+    const int here = state.place(i), code = state.code(i);
+    const SearchCost before = state.total();
+    if (p != here)
+        state.put(i, p);
+    for (const int c : state.tables().allowedCodes[i]) {
+        const SearchCost codeDelta = state.codeDelta(i, c);
+        SearchCost delta = state.total() - before;
+        delta += codeDelta;
+        if (better(delta, p < here || (p == here && c < code))) {
+            state.setCode(i, c, codeDelta);
+            return true;
+        }
+    }
+    if (p != here)
+        state.put(i, here);
+    return false;
+}
+
 /// Place and code of one item together; true if something changed.
 bool improveLine(SearchState &state, int i) {
-    const SearchTables &tables = state.tables();
     bool improved = false;
-    for (const int p : tables.allowedPlaces[i])
-        for (const int c : tables.allowedCodes[i]) {
-            const int here = state.place(i), code = state.code(i);
-            if (p == here && c == code)
-                continue;
-            const SearchCost before = state.total();
-            state.put(i, p);
-            state.setCode(i, c);
-            if (better(state.total() - before, p < here || (p == here && c < code))) {
-                improved = true;
-                continue;
-            }
-            state.setCode(i, code);
-            state.put(i, here);
-        }
+    for (const int p : state.tables().allowedPlaces[i])
+        while (improvesIn(state, i, p))
+            improved = true;
     return improved;
 }
 
@@ -33,6 +40,9 @@ bool improveByPlaces(SearchState &state, int i, int j) {
     const SearchTables &tables = state.tables();
     const int p = state.place(i), q = state.place(j);
     if (p == q || tables.allowed[i * tables.places + q] == 0 || tables.allowed[j * tables.places + p] == 0)
+        return false;
+    const std::int64_t more = tables.width[i] - tables.width[j];
+    if (state.overflowAdded(q, more) > 0 || state.overflowAdded(p, -more) > 0)
         return false;
     const SearchCost before = state.total();
     state.put(i, q);

@@ -136,4 +136,22 @@ TEST(BrokenRules, nameAMarkThatDoesNotFit) {
                 ElementsAre(BrokenRule{"marker", {sugar}, {shelfA}}));
 }
 
+TEST(BrokenRules, keepApartWhatWouldDoHarm) {
+    Problem problem = workedKitchen();
+    problem.apart = {{salt, vinegar}};
+    EXPECT_THAT(brokenRules(problem, {{shelfA, shelfA, shelfB}, {none, none, none}}),
+                ElementsAre(BrokenRule{"apart", {salt, vinegar}, {shelfA, shelfB}}));
+    problem.places[shelfB].bay = 1;
+    EXPECT_THAT(brokenRules(problem, {{shelfA, shelfA, shelfB}, {none, none, none}}), IsEmpty());
+}
+
+TEST(BrokenRules, countTheRunOfSeveralPacks) {
+    Problem problem = workedKitchen();
+    problem.items[salt].runCm = 12; // with the gap 13, and 8 for the sugar: 21 of 20
+    EXPECT_THAT(brokenRules(problem, {{shelfA, shelfA, shelfB}, {none, none, none}}),
+                ElementsAre(BrokenRule{"width", {salt, sugar}, {shelfA}}));
+    problem.items[salt].runCm = 11;
+    EXPECT_THAT(brokenRules(problem, {{shelfA, shelfA, shelfB}, {none, none, none}}), IsEmpty());
+}
+
 } // namespace

@@ -101,7 +101,8 @@ void moveAtRandom(SearchState &state, SearchRandom &random) {
 
 bool breaksBetweenThings(const Problem &problem, const Placement &placement) {
     for (const BrokenRule &broken : brokenRules(problem, placement))
-        if (broken.rule == "width" || broken.rule == "chemical" || broken.rule == "alike")
+        if (broken.rule == "width" || broken.rule == "chemical" || broken.rule == "alike" ||
+            broken.rule == "apart")
             return true;
     return false;
 }
@@ -124,7 +125,8 @@ TEST(SearchState, countsTheSameAsARecountAfterAHundredThousandMoves) {
 }
 
 TEST(SearchState, isLegalWhereTheRecountFindsNoRuleBrokenBetweenThings) {
-    const Problem problem = tinyKitchen(2, 5);
+    Problem problem = tinyKitchen(2, 5);
+    problem.apart = {{0, 3}};
     const SearchTables tables(problem);
     SearchState state(tables);
     construct(state);
@@ -149,6 +151,17 @@ TEST(Solve, findsTheBestPlanOfKitchensSmallEnoughToTryEverything) {
             continue;
         EXPECT_EQ(solution.terms.total(), exhausted.total) << "kitchen " << seed;
         EXPECT_THAT(solution.placement, Optional(*exhausted.best)) << "kitchen " << seed;
+    }
+}
+
+TEST(Solve, keepsApartWhatMustStandApart) {
+    for (std::uint64_t seed = 1; seed <= 8; ++seed) {
+        Problem problem = tinyKitchen(seed, 4);
+        problem.apart = {{1, 2}};
+        const Exhausted exhausted = tryEverything(problem);
+        const Solution solution = solve(problem, quick());
+        EXPECT_EQ(solution.placement, exhausted.best) << "kitchen " << seed;
+        EXPECT_EQ(shortages(problem).empty(), exhausted.best.has_value()) << "kitchen " << seed;
     }
 }
 
