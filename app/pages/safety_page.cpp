@@ -31,7 +31,8 @@ void SafetyPage::refresh() {
                  answer.asked = m_session.today();
                  return {};
              }});
-        if (!known)
+        // Once answered the note stays, so that no field goes from under her hands.
+        if (found == facts.answers.end())
             continue;
         fields.push_back({{.key = text(info.key) + QStringLiteral("-note"),
                            .label = tr("Note: %1").arg(text(info.asked)),
