@@ -14,7 +14,7 @@ void start(SearchState &state, const Placement &from, std::set<int> &touched) {
     const SearchTables &tables = state.tables();
     for (int i = 0; i < tables.items; ++i) {
         const int p = from.place[i];
-        if (p >= 0 && tables.allowed[i * tables.places + p] != 0)
+        if (p >= 0 && p < tables.places && tables.allowed[i * tables.places + p] != 0)
             state.put(i, p);
         else
             touched.insert(i);

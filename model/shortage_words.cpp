@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <cmath>
 #include <map>
+#include <optional>
 
 namespace model {
 namespace {
@@ -109,6 +110,29 @@ std::string joinedObjections(const Largest &item, const std::vector<std::string>
     return all;
 }
 
+/// Each place of the right storage with what speaks against it, places with the same objections together.
+std::string objectionsToAll(const Problem &problem, int i, const Largest &item) {
+    std::map<std::vector<std::string>, std::vector<int>> placesByRules;
+    for (const int p : placesOfItsStorage(problem, i))
+        placesByRules[placeRules(problem, i, p)].push_back(p);
+    if (placesByRules.empty())
+        return "no place is a " + storageWord(item.storage);
+    std::string all;
+    for (const auto &[rules, places] : placesByRules)
+        all += (all.empty() ? "" : "; ") + placeNames(problem, places) + ": " + joinedObjections(item, rules);
+    return all;
+}
+
+/// The one place to which the therapist's rulings confine a thing, if they do.
+std::optional<int> onlyPlaceLeft(const Problem &problem, int i) {
+    const std::vector<int> &forbidden = problem.items[i].forbidden;
+    std::vector<int> left;
+    for (int p = 0; p < static_cast<int>(problem.places.size()); ++p)
+        if (std::find(forbidden.begin(), forbidden.end(), p) == forbidden.end())
+            left.push_back(p);
+    return forbidden.empty() || left.size() != 1 ? std::nullopt : std::optional(left.front());
+}
+
 /// Where a rule leaves the things that are short of width: "in the fridge", "between knuckle and shoulder".
 std::string where(const Problem &problem, const std::vector<int> &items,
                   const std::vector<std::string> &rules) {
@@ -184,6 +208,8 @@ std::string itemNames(const Problem &problem, const std::vector<int> &items) {
 }
 
 std::vector<std::string> easiestToMend(const Problem &problem, int i) {
+    if (const std::optional<int> only = onlyPlaceLeft(problem, i))
+        return placeRules(problem, i, *only);
     std::vector<std::string> fewest;
     for (const int p : placesOfItsStorage(problem, i))
         if (const std::vector<std::string> rules = placeRules(problem, i, p);
@@ -203,18 +229,15 @@ std::vector<int> placesOfItsStorage(const Problem &problem, int i) {
 std::string nowhereSentence(const Problem &problem, const std::vector<int> &items) {
     const int first = items.front();
     const Largest item = largest(problem, items);
-    std::map<std::vector<std::string>, std::vector<int>> placesByRules;
-    for (const int p : placesOfItsStorage(problem, first))
-        placesByRules[placeRules(problem, first, p)].push_back(p);
-    std::string objections;
-    for (const auto &[rules, places] : placesByRules)
-        objections += (objections.empty() ? "" : "; ") + placeNames(problem, places) + ": " +
-                      joinedObjections(item, rules);
-    if (placesByRules.empty())
-        objections = "no place is a " + storageWord(item.storage);
     std::string help;
     for (const std::string &rule : easiestToMend(problem, first))
         help += (help.empty() ? "" : "; and ") + mend(problem, item, rule);
+    std::string objections = objectionsToAll(problem, first, item);
+    if (const std::optional<int> only = onlyPlaceLeft(problem, first)) {
+        objections = problem.places[*only].name + ", the only place not ruled out: " +
+                     joinedObjections(item, placeRules(problem, first, *only));
+        help = mend(problem, item, "overruled");
+    }
     return itemNames(problem, items) + " can stand nowhere: " + objections + ". To mend it, " + help +
            "; or leave " + (items.size() == 1 ? "it" : "them") + " out.";
 }

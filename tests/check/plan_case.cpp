@@ -21,7 +21,7 @@ struct Arguments {
     std::string caseFile, evaluateFile, fromFile;
     double seconds = 0.2;
     int threads = 2;
-    std::uint64_t seed = 1;
+    std::int64_t seed = 1;
     std::vector<std::string> pins, bans;
 };
 
@@ -150,7 +150,7 @@ int plan(const Arguments &arguments, const check::PlanCase &planCase, Problem pr
     SolveOptions options;
     options.moves = movesFor(arguments.seconds);
     options.threads = arguments.threads;
-    options.seed = arguments.seed;
+    options.seed = static_cast<std::uint64_t>(arguments.seed);
     options.stop = [&] { return clock.seconds() > safety; };
     if (from) {
         problem.changeMinutes = changeMinutes;
@@ -191,6 +191,8 @@ void checkOptions(const Arguments &arguments) {
         throw BadInput("--seconds: must be over 0 and at most 3600");
     if (arguments.threads < 1 || arguments.threads > mostThreads)
         throw BadInput("--threads: must be from 1 to 64");
+    if (arguments.seed < 0)
+        throw BadInput("--seed: must be 0 or more");
     if (!arguments.evaluateFile.empty() && !arguments.fromFile.empty())
         throw BadInput("--evaluate and --from: give one of them");
 }

@@ -206,9 +206,9 @@ TEST(PlanCaseProgram, exitsTwoWithOneLineForBadUsage) {
     const std::string stem = FELTMARK_TEST_DATA "/plan-cases/kitchen-25-12";
     for (const std::string &arguments :
          {std::string(), std::string("/nowhere.json"), stem + ".json --seconds 0",
-          stem + ".json --seconds nan", stem + ".json --threads 0", stem + ".json --pin 3",
-          stem + ".json --pin 3=99", stem + ".json --forbid x=1", stem + ".json --evaluate /nowhere.json",
-          stem + ".json --what"}) {
+          stem + ".json --seconds nan", stem + ".json --threads 0", stem + ".json --seed -1",
+          stem + ".json --pin 3", stem + ".json --pin 3=99", stem + ".json --forbid x=1",
+          stem + ".json --evaluate /nowhere.json", stem + ".json --what"}) {
         const auto [output, code] = runProgram(arguments);
         EXPECT_EQ(code, 2) << arguments;
         EXPECT_EQ(std::count(output.begin(), output.end(), '\n'), 1) << arguments << ": " << output;

@@ -74,6 +74,17 @@ TEST(Shortages, sayOnceWhatIsTrueOfSeveralThings) {
                                        HasSubstr("up to 26.0 cm"), HasSubstr("leave them out")));
 }
 
+TEST(Shortages, sayWhatIsWrongWithTheOnlyPlaceThatIsNotRuledOut) {
+    Problem problem = workedKitchen();
+    problem.items[salt].forbidden = {shelfA};
+    problem.client.reachHighCm = 150;
+    const std::vector<ProblemShortage> all = shortages(problem);
+    ASSERT_THAT(all, Not(IsEmpty()));
+    EXPECT_EQ(all[0].rule, "reach");
+    EXPECT_THAT(all[0].sentence, AllOf(HasSubstr("B, the only place not ruled out: out of reach"),
+                                       HasSubstr("take back what you ruled out")));
+}
+
 TEST(Shortages, leaveOutTheRulesThatDoNotMatter) {
     Problem problem = workedKitchen();
     for (ProblemItem &item : problem.items)
