@@ -51,7 +51,7 @@ ModalPane {
         Repeater {
             id: rows
 
-            model: pane.choices
+            model: pane.visible ? pane.choices : [] // none while shut: a screen reader follows every row
 
             ChoiceRow {
                 id: row

@@ -33,7 +33,8 @@ Rectangle {
         }
     }
     Component.onCompleted: line.shell.said.connect(text => {
-            line.waiting.push(text);
+            if (!line.waiting.includes(text))
+                line.waiting.push(text);
             Qt.callLater(line.flush);
         })
 

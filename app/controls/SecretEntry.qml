@@ -4,7 +4,7 @@ import QtQuick.Templates as T
 import Feltmark
 
 // A passphrase: shown as dots, never told to the reader; a box shows it for sighted eyes.
-// Properties: label, hint, error. Signal: accepted(text) on Return. `text` is read by the page, clear() wipes the field.
+// Properties: label, hint, error (spoken with the name; whoever sets it says it too). Signal: accepted(text) on Return. `text` is read by the page, clear() wipes the field.
 // Use: SecretEntry { label: qsTr("Passphrase"); error: vm.error; onAccepted: t => vm.unlock(t) }
 Column {
     id: entry
@@ -26,7 +26,6 @@ Column {
     objectName: "field"
     width: parent ? (parent as Item).width : implicitWidth
     spacing: Theme.gap / 2
-    onErrorChanged: telling.restart()
 
     Words {
         text: entry.label
@@ -91,15 +90,5 @@ Column {
         kind: "error"
         text: entry.error
         silent: true
-    }
-    Timer {
-        id: telling
-
-        interval: 0
-        onTriggered: if (entry.error)
-            speaker.say(entry.error)
-    }
-    Speaker {
-        id: speaker
     }
 }

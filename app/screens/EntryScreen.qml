@@ -7,9 +7,16 @@ PageView {
     id: page
 
     required property EntryViewModel entry
+    readonly property string stage: page.entry.stage
 
-    title: page.entry.stage === "unlock" ? qsTr("Unlock the records") : page.entry.stage === "code" ? qsTr("Recovery code") : qsTr("Make new records")
-    startsAt: page.entry.stage === "unlock" ? unlockField.field : null
+    function errorOf(field: string): string {
+        return page.stage === "setup" && page.entry.errorAt === field ? page.entry.error : "";
+    }
+
+    onStageChanged: if (page.stage === "code")
+        Qt.callLater(codeLines.focusRow, 0)
+    title: page.stage === "unlock" ? qsTr("Unlock the records") : page.stage === "code" ? qsTr("Recovery code") : qsTr("Make new records")
+    startsAt: page.stage === "unlock" ? unlockField.field : null
 
     Connections {
         target: page.entry
@@ -19,21 +26,17 @@ PageView {
             first.clear();
             second.clear();
         }
-        function onChanged(): void {
-            if (page.entry.stage === "code")
-                Qt.callLater(codeLines.focusRow, 0);
-        }
     }
     Column {
         width: parent ? (parent as Item).width : 0
-        visible: page.entry.stage === "unlock"
+        visible: page.stage === "unlock"
         spacing: 2 * Theme.gap
 
         SecretEntry {
             id: unlockField
 
             label: qsTr("Passphrase or recovery code")
-            error: page.entry.error
+            error: page.stage === "unlock" ? page.entry.error : ""
             onAccepted: secret => page.entry.unlock(secret)
         }
         ActionButton {
@@ -49,7 +52,7 @@ PageView {
     }
     Column {
         width: parent ? (parent as Item).width : 0
-        visible: page.entry.stage === "setup"
+        visible: page.stage === "setup"
         spacing: 2 * Theme.gap
 
         Words {
@@ -60,18 +63,20 @@ PageView {
 
             label: qsTr("Your name")
             hint: qsTr("As it shall stand on the papers")
+            error: page.errorOf("author")
         }
         SecretEntry {
             id: first
 
             label: qsTr("New passphrase")
             hint: qsTr("At least 15 letters")
-            error: page.entry.error
+            error: page.errorOf("first")
         }
         SecretEntry {
             id: second
 
             label: qsTr("The same passphrase again")
+            error: page.errorOf("second")
             onAccepted: page.entry.create(author.text, first.text, second.text)
         }
         ActionButton {
@@ -82,7 +87,7 @@ PageView {
     }
     Column {
         width: parent ? (parent as Item).width : 0
-        visible: page.entry.stage === "code"
+        visible: page.stage === "code"
         spacing: 2 * Theme.gap
 
         Words {
@@ -98,7 +103,7 @@ PageView {
             id: typedBack
 
             label: qsTr("Type group %1 back").arg(page.entry.askedGroup)
-            error: page.entry.stage === "code" ? page.entry.error : ""
+            error: page.stage === "code" ? page.entry.error : ""
             onReturned: page.entry.confirm(typedBack.text)
         }
         ActionButton {
@@ -108,7 +113,7 @@ PageView {
         }
     }
     ActionButton {
-        visible: page.entry.stage !== "code"
+        visible: page.stage !== "code"
         text: qsTr("Practice caseload: three invented clients")
         onActed: page.entry.practice()
     }

@@ -172,6 +172,11 @@ void AppShell::refreshRail() {
 }
 
 void AppShell::undo() {
+    if (const QString refused = m_pageModel ? m_pageModel->takeBackRefused() : QString();
+        !refused.isEmpty()) {
+        say(tr("Undone: %1.").arg(refused));
+        return;
+    }
     const auto undone =
         m_session.hasClient()
             ? m_session.undo()

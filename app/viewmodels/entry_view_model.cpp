@@ -36,9 +36,10 @@ QStringList EntryViewModel::groups() const {
                                                 Qt::SkipEmptyParts);
 }
 
-void EntryViewModel::fail(const QString &sentence) {
+void EntryViewModel::fail(const QString &sentence, const QString &at) {
     m_busy = false;
     m_error = sentence;
+    m_errorAt = at;
     emit changed();
     m_shell.say(sentence);
 }
@@ -84,15 +85,16 @@ void EntryViewModel::create(const QString &author, const QString &passphrase, co
     if (m_busy)
         return;
     if (author.trimmed().isEmpty()) {
-        fail(tr("Your name is needed: it stands on the papers and beside every record."));
+        fail(tr("Your name is needed: it stands on the papers and beside every record."),
+             QStringLiteral("author"));
         return;
     }
     if (const auto good = model::checkPassphrase(passphrase.toStdString()); !good) {
-        fail(QString::fromStdString(good.error().sentence));
+        fail(QString::fromStdString(good.error().sentence), QStringLiteral("first"));
         return;
     }
     if (passphrase != again) {
-        fail(tr("The two passphrases differ. Type the second again."));
+        fail(tr("The two passphrases differ. Type the second again."), QStringLiteral("second"));
         return;
     }
     m_busy = true;

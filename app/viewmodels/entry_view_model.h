@@ -16,6 +16,7 @@ class EntryViewModel : public QObject {
     QML_UNCREATABLE("owned by the shell")
     Q_PROPERTY(QString stage READ stage NOTIFY changed)
     Q_PROPERTY(QString error READ error NOTIFY changed)
+    Q_PROPERTY(QString errorAt READ errorAt NOTIFY changed)
     Q_PROPERTY(QString folder READ folder CONSTANT)
     Q_PROPERTY(bool busy READ busy NOTIFY changed)
     Q_PROPERTY(QStringList groups READ groups NOTIFY changed)
@@ -28,6 +29,8 @@ public:
 
     [[nodiscard]] QString stage() const { return m_stage; }
     [[nodiscard]] QString error() const { return m_error; }
+    /// The field of the set-up that the error is about: author, first or second.
+    [[nodiscard]] QString errorAt() const { return m_errorAt; }
     [[nodiscard]] QString folder() const { return QString::fromStdString(m_folder.string()); }
     [[nodiscard]] bool busy() const { return m_busy; }
     [[nodiscard]] QStringList groups() const;
@@ -50,14 +53,14 @@ signals:
     void wipe();
 
 private:
-    void fail(const QString &sentence);
+    void fail(const QString &sentence, const QString &at = {});
     void entered(model::Store store, const QString &author);
 
     Session &m_session;
     ShellViewModel &m_shell;
     std::filesystem::path m_folder;
     model::KeyCost m_cost;
-    QString m_stage, m_error, m_author;
+    QString m_stage, m_error, m_errorAt, m_author;
     bool m_busy = false;
     bool m_keyFileDamaged = false;
     std::optional<model::Store> m_made;

@@ -1,10 +1,12 @@
 #include "app/viewmodels/page_view_model.h"
+#include <QTimer>
 #include <algorithm>
 
 namespace app {
 
 PageViewModel::PageViewModel(Session &session, ShellViewModel &shell) : m_session(session), m_shell(shell) {
     connect(&session, &Session::changed, this, [this] {
+        m_refusedLast.clear();
         if (m_session.hasClient())
             refresh();
     });
@@ -19,16 +21,32 @@ void PageViewModel::edit(const QString &key, const QString &value) {
     model::Case after = m_session.hasClient() ? record() : model::Case{};
     if (const auto written = write(after, value); !written) {
         m_pending[key] = {value, text(written.error().sentence)};
+        m_refusedLast = key;
         m_session.keepDraft(draftName(key), value);
         showFields();
         return;
     }
     m_pending.erase(key);
+    m_refusedLast.clear();
     m_session.keepDraft(draftName(key), {});
     if (m_session.hasClient())
         change(value.isEmpty() ? label : label + QStringLiteral(": ") + value, "field." + key.toStdString(),
                [&](model::Case &record) { record = after; });
     refresh();
+}
+
+QString PageViewModel::takeBackRefused() {
+    const auto refused = m_pending.find(m_refusedLast);
+    const auto spec =
+        std::ranges::find_if(m_fields, [this](const FieldSpec &s) { return s.field.key == m_refusedLast; });
+    m_refusedLast.clear();
+    if (refused == m_pending.end() || spec == m_fields.end())
+        return {};
+    const QString words = spec->field.label + QStringLiteral(": ") + refused->second.typed;
+    m_session.keepDraft(draftName(refused->first), {});
+    m_pending.erase(refused);
+    showFields();
+    return words;
 }
 
 void PageViewModel::typing(const QString &key, const QString &typed) {
@@ -59,6 +77,11 @@ void PageViewModel::showFields() {
         shown.push_back(std::move(field));
     }
     m_form.setRows(std::move(shown));
+}
+
+void PageViewModel::sayAfterFocus(const QString &text) {
+    constexpr int focusHasMoved = 80; // ms
+    QTimer::singleShot(focusHasMoved, &m_shell, [shell = &m_shell, text] { shell->say(text); });
 }
 
 bool PageViewModel::change(const QString &words, const std::string &what, const Session::Change &how) {

@@ -65,6 +65,9 @@ public:
     Q_INVOKABLE void typing(const QString &key, const QString &text);
 
     virtual void refresh() = 0;
+    /// Takes the text refused last out of its field again, if nothing was changed since: which it was, or
+    /// empty.
+    [[nodiscard]] QString takeBackRefused();
     /// Stops the long work of this page.
     virtual void stopWork() {}
 
@@ -90,6 +93,8 @@ protected:
     bool change(const QString &words, const std::string &what, const Session::Change &change);
     void say(const QString &text) { m_shell.say(text); }
     void say(const model::Error &error) { m_shell.say(QString::fromStdString(error.sentence)); }
+    /// Says it when the focus has moved: a reader lets a new focus cut off what was said before it.
+    void sayAfterFocus(const QString &text);
     [[nodiscard]] const model::Case &record() const { return m_session.record(); }
     void setPicture(const QString &source, const QString &words) {
         m_picture = source;
@@ -121,6 +126,7 @@ private:
     QVariantList m_charts;
     std::vector<FieldSpec> m_fields;
     std::map<QString, Pending> m_pending;
+    QString m_refusedLast;
 };
 
 [[nodiscard]] inline QString text(const std::string &utf8) {
