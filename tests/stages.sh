@@ -57,8 +57,8 @@ stage_build() {
 }
 
 stage_format() {
-    tracked '*.cpp' '*.h' | xargs -r clang-format --dry-run --Werror
     local file wrong=0
+    tracked '*.cpp' '*.h' | xargs -r clang-format --dry-run --Werror || wrong=1
     for file in $(tracked '*.qml'); do
         # This qmlformat drops the value of the pragma.
         /usr/lib/qt6/bin/qmlformat "$file" | sed 's/^pragma ComponentBehavior$/&: Bound/' | diff -u "$file" - || wrong=1
