@@ -70,7 +70,7 @@ template<class A> void fields(A &a, Thing &v) {
     a("glass", v.glass), a("hazard", v.hazard), a("medicine", v.medicine), a("sharp", v.sharp);
     a("hot-use", v.hotUse), a("spoils-meal", v.spoilsMeal), a("date-kind", v.dateKind);
     a("best-before", v.bestBefore), a("keeping-row", v.keepingRow), a("area", v.area), a("place", v.place);
-    a("keep", v.keep), a("mark-in-use", v.markInUse), a("usual", v.usual);
+    a("keep", v.keep), a("mark-in-use", v.markInUse), a("doubt", v.doubt), a("usual", v.usual);
 }
 
 template<class A> void fields(A &a, Overrule &v) {

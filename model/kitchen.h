@@ -21,9 +21,9 @@ struct Unit {
     int order = 0;    // place in the walk, from 0
     std::string name; // "wall cupboard left of the cooker"
     UnitKind kind{};
-    WorkArea area = WorkArea::None; // nearest work area
-    std::optional<Length> width;    // outer width; with the walk it gives the position along the wall
-    std::string colour;             // colour of the front or inside
+    WorkArea area = WorkArea::None;     // nearest work area
+    std::optional<Length> width;        // outer width; with the walk it gives the position along the wall
+    std::string colour;                 // colour of the front or inside
     Answer lockable = Answer::NotAsked; // not asked counts as no
     friend bool operator==(const Unit &, const Unit &) = default;
 };
@@ -35,7 +35,7 @@ struct Place {
     int order = 0;    // from the top, from 0
     std::string name; // "top shelf", "second drawer"
     bool drawer = false;
-    bool counter = false; // open above: no limit of height
+    bool counter = false;                      // open above: no limit of height
     std::optional<Length> width, depth, clear; // inside run width, depth, clear height
     std::optional<Length> height;              // above the finished floor
     Storage storage = Storage::Dry;
@@ -43,7 +43,23 @@ struct Place {
     friend bool operator==(const Place &, const Place &) = default;
 };
 
-enum class Shape { Jar, Bottle, Can, Box, Bag, Packet, Tub, Canister, Tube, Mug, Plate, Bowl, Pan, Tool, Other };
+enum class Shape {
+    Jar,
+    Bottle,
+    Can,
+    Box,
+    Bag,
+    Packet,
+    Tub,
+    Canister,
+    Tube,
+    Mug,
+    Plate,
+    Bowl,
+    Pan,
+    Tool,
+    Other
+};
 enum class Surface { Glass, Metal, Plastic, Card, Foil, Paper, Cloth, Ceramic, Wood };
 /// Food, chemical (cleaning, washing, garden), or neither.
 enum class Klass { Food, Chemical, Neither };
@@ -79,7 +95,7 @@ struct Thing {
     bool hazard = false; // poison, caustic, flammable, sharp
     bool medicine = false;
     bool sharp = false;
-    bool hotUse = false; // handled hot
+    bool hotUse = false;     // handled hot
     bool spoilsMeal = false; // a mix-up ruins the meal
     DateKind dateKind = DateKind::None;
     std::optional<Date> bestBefore; // as read on the pack
@@ -88,6 +104,7 @@ struct Thing {
     std::optional<Id> place;        // where it stands now
     int keep = 0;                   // wish to stay: 0 none .. 3 must stay
     std::string markInUse;          // mark that is on it already and works
+    std::string doubt;              // question that is still open: "shape and size?"
     std::set<std::string> usual;    // names of facts taken from the catalogue, not from the pack
     friend bool operator==(const Thing &, const Thing &) = default;
 };

@@ -279,7 +279,7 @@ void ClientPage::startVisit() {
         const QString words = tr("Visit %1 started").arg(visit.number);
         if (!change(words, "visit.started", [&](Case &r) { r.visits.push_back(visit); }))
             return;
-        say(words + QLatin1Char('.'));
+        sayAfterFocus(words + QLatin1Char('.'));
     }
     m_shell.goTo(record().visits.size() > 1 ? QStringLiteral("followup") : QStringLiteral("safety"));
 }

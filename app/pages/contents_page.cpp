@@ -16,6 +16,14 @@ using model::Thing;
 
 namespace {
 
+QString usesWords(double perWeek) {
+    if (perWeek == 7)
+        return QObject::tr("daily");
+    if (perWeek == 1)
+        return QObject::tr("weekly");
+    return QObject::tr("%1 times a week").arg(perWeek);
+}
+
 /// Frequency as hers and the catalogue's facts in soft words.
 QString usualFacts(const Thing &thing) {
     QStringList facts;
@@ -23,14 +31,14 @@ QString usualFacts(const Thing &thing) {
     if (thing.width && thing.height)
         facts << QObject::tr("%1 by %2 cm").arg(thing.width->value.value).arg(thing.height->value.value);
     if (thing.usual.contains("uses") && thing.usesPerWeek)
-        facts << QObject::tr("used %1 times a week").arg(*thing.usesPerWeek);
+        facts << usesWords(*thing.usesPerWeek);
     return facts.join(QStringLiteral(", "));
 }
 
 QString ownFacts(const Thing &thing) {
     QStringList facts;
     if (!thing.usual.contains("uses") && thing.usesPerWeek)
-        facts << QObject::tr("used %1 times a week").arg(*thing.usesPerWeek);
+        facts << usesWords(*thing.usesPerWeek);
     if (thing.glass && !thing.usual.contains("glass"))
         facts << QObject::tr("glass");
     for (const auto &fact : thing.allergens)
@@ -43,8 +51,12 @@ QString ownFacts(const Thing &thing) {
     return facts.join(QStringLiteral(", "));
 }
 
+QString doubtWords(const Thing &thing) {
+    return thing.doubt.empty() ? QObject::tr("shape and size?") : text(thing.doubt);
+}
+
 bool isDoubtful(const Thing &thing) {
-    return !thing.width || !thing.height || !thing.depth;
+    return !thing.doubt.empty() || !thing.width || !thing.height || !thing.depth;
 }
 
 Result<void> writeAllergens(Thing &thing, const QString &typed) {
@@ -262,7 +274,7 @@ void ContentsPage::refresh() {
                             .amount = thing.count ? QString::number(*thing.count) : QString(),
                             .facts = ownFacts(thing),
                             .usual = thing.usual.empty() ? QString() : usualFacts(thing),
-                            .flag = isDoubtful(thing) ? tr("size not known") : QString()});
+                            .flag = isDoubtful(thing) ? doubtWords(thing) : QString()});
     m_rowsLabel = counted(rows.size(), tr("1 thing here"), tr("%1 things here"));
     m_rowsEmpty = tr("Nothing entered yet.");
     m_rows.setRows(std::move(rows));
@@ -322,6 +334,7 @@ void ContentsPage::takeLine(const QString &line) {
     const bool saved = change(words, "things.added", [&](Case &r) {
         for (auto &item : *items) {
             item.thing.id = model::newId();
+            item.thing.doubt = item.doubt;
             item.thing.place = m_place;
             r.things.push_back(item.thing);
         }
@@ -341,7 +354,7 @@ void ContentsPage::act(const QString &key) {
     else if (key == QLatin1String("back"))
         step(-1);
     else if (key == QLatin1String("done"))
-        activated({});
+        settle();
     else if (key == QLatin1String("remove")) {
         const Id id = m_thing;
         const QString name = text(std::ranges::find(record().things, id, &Thing::id)->name);
@@ -353,6 +366,17 @@ void ContentsPage::act(const QString &key) {
             activated({});
         }
     }
+}
+
+void ContentsPage::settle() {
+    const Id id = m_thing;
+    const auto thing = std::ranges::find(record().things, id, &Thing::id);
+    if (thing != record().things.end() && !thing->doubt.empty())
+        change(tr("%1 settled").arg(text(thing->name)), "thing.settled",
+               [&](Case &r) { std::ranges::find(r.things, id, &Thing::id)->doubt.clear(); });
+    activated({});
+    const auto left = std::ranges::count_if(record().things, isDoubtful);
+    say(left ? tr("%1 doubts left.").arg(left) : tr("No doubts left."));
 }
 
 void ContentsPage::activated(const QString &row) {
@@ -386,7 +410,7 @@ void ContentsPage::step(int by) {
     }
     m_place = {places[static_cast<std::size_t>(to)].key.toStdString()};
     refresh();
-    say(tr("%1. Place %2 of %3.").arg(m_title).arg(to + 1).arg(places.size()));
+    sayAfterFocus(tr("%1. Place %2 of %3.").arg(m_title).arg(to + 1).arg(places.size()));
     emit focusField(QStringLiteral("line"));
 }
 
@@ -402,13 +426,13 @@ void ContentsPage::nextDoubt(int by) {
     const auto at = std::ranges::find_if(doubtful, [this](const Thing *t) { return t->id == m_thing; });
     const auto count = static_cast<int>(doubtful.size());
     const int from = at == doubtful.end() ? (by > 0 ? -1 : 0) : static_cast<int>(at - doubtful.begin());
-    const Thing &next = *doubtful[static_cast<std::size_t>((from + by + count) % count)];
+    const Thing next = *doubtful[static_cast<std::size_t>((from + by + count) % count)];
     if (next.place)
         m_place = *next.place;
     const QString name = text(next.name);
     activated(text(next.id.text));
-    say(tr("%1: shape and size? %2 left.").arg(name).arg(count));
-    emit focusField(QStringLiteral("shape"));
+    sayAfterFocus(tr("%1: %2 %3 left.").arg(name, doubtWords(next)).arg(count));
+    emit focusField(next.width ? QStringLiteral("name") : QStringLiteral("shape"));
 }
 
 } // namespace app

@@ -56,6 +56,7 @@ private:
     [[nodiscard]] int placeIndex() const;
     [[nodiscard]] std::vector<FieldSpec> thingFields(const model::Id &id);
     void takeLine(const QString &line);
+    void settle();
     void step(int by);
     void nextDoubt(int by);
     void refreshFindings();

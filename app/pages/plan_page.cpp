@@ -70,18 +70,18 @@ std::vector<ListRow> PlanPage::lineRows() const {
                 std::ranges::count(record().overrules, here[i]->thing, &model::Overrule::thing) > 0;
             const QString at = tr("%1 from the left").arg(i + 1);
             const QString name = nameOf(here[i]->thing);
-            rows.push_back({.key = text(here[i]->thing.text),
-                            .title = name,
-                            .amount = thing != record().things.end() && thing->count
-                                          ? QString::number(*thing->count)
-                                          : QString(),
-                            .facts = tr("%1. %2.").arg(at, markWords(*here[i])),
-                            .flag = overruled ? tr("your decision") : QString(),
-                            .spoken = QStringList{name, where, at, markWords(*here[i]),
-                                                  overruled ? tr("your decision") : QString()}
-                                          .filter(QRegularExpression(QStringLiteral(".")))
-                                          .join(QStringLiteral(". ")),
-                            .section = where});
+            rows.push_back(
+                {.key = text(here[i]->thing.text),
+                 .title = name,
+                 .amount = thing != record().things.end() && thing->count ? QString::number(*thing->count)
+                                                                          : QString(),
+                 .facts = tr("%1. %2.").arg(at, markWords(*here[i])),
+                 .flag = overruled ? tr("your decision") : QString(),
+                 .spoken =
+                     QStringList{name, at, markWords(*here[i]), overruled ? tr("your decision") : QString()}
+                         .filter(QRegularExpression(QStringLiteral(".")))
+                         .join(QStringLiteral(". ")),
+                 .section = where});
         }
     }
     return rows;
@@ -271,6 +271,8 @@ void PlanPage::take(const Result<model::Plan> &made) {
         m_shell.endWork(sentence);
     }
     refresh();
+    if (!m_rows.rows().empty())
+        emit focusRow(m_rows.rows().front().key);
 }
 
 void PlanPage::edit(const QString &key, const QString &value) {
@@ -314,7 +316,7 @@ void PlanPage::overrule(const Id &place) {
     const QString words = cost < 0.1 && cost > -0.1 ? tr("About equal.")
                           : cost > 0                ? tr("Costs %1 minutes a week.").arg(minutes(cost))
                                                     : tr("Saves %1 minutes a week.").arg(minutes(-cost));
-    say(tr("%1: %2. %3").arg(name, placeName(record(), place), words));
+    sayAfterFocus(tr("%1: %2. %3").arg(name, placeName(record(), place), words));
     emit focusRow(text(thing.text));
 }
 
