@@ -7,6 +7,8 @@ StandardScreen {
 
     more: [
         Image {
+            id: picture
+
             visible: page.vm.picture !== ""
             width: Math.min(parent ? (parent as Item).width : 0, 34 * Theme.body)
             source: page.vm.picture
@@ -17,6 +19,10 @@ StandardScreen {
             Accessible.role: Accessible.Graphic
             Accessible.name: qsTr("Picture of the paper. %1").arg(page.vm.pictureWords)
             Accessible.focusable: true
+
+            FocusRing {
+                of: picture
+            }
         },
         Words {
             visible: page.vm.picture !== ""
