@@ -24,8 +24,13 @@ Column {
     function focusRow(index: int): void {
         if (rows.count === 0)
             return;
-        list.currentIndex = Math.max(0, Math.min(rows.count - 1, index));
-        rows.itemAt(list.currentIndex).forceActiveFocus(Qt.TabFocusReason);
+        const to = Math.max(0, Math.min(rows.count - 1, index));
+        rows.itemAt(to).forceActiveFocus(Qt.TabFocusReason);
+        list.currentIndex = to;
+    }
+    function tellMoved(): void {
+        if (list.currentKey)
+            list.moved(list.currentKey);
     }
     function focusCurrent(): void {
         list.focusRow(list.currentIndex);
@@ -46,11 +51,17 @@ Column {
     }
 
     width: parent ? (parent as Item).width : implicitWidth
-    onCurrentKeyChanged: if (list.currentKey)
-        list.moved(list.currentKey)
+    // Later: what follows a move may change the rows.
+    onCurrentKeyChanged: moving.restart()
     Accessible.role: Accessible.List
     Accessible.name: list.label
 
+    Timer {
+        id: moving
+
+        interval: 0
+        onTriggered: list.tellMoved()
+    }
     Heading {
         visible: list.showLabel
         bottomPadding: Theme.gap
