@@ -8,7 +8,7 @@ ModalPane {
 
     required property ShellViewModel shell
     property bool commandsOnly: false
-    property list<string> pageCommands
+    property var pageCommands: []
     signal acted(string command)
 
     function start(): void {

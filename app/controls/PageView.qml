@@ -14,7 +14,7 @@ FocusScope {
     required property ShellViewModel shell
     property string title: page.shell.pageTitle
     property string kicker
-    property list<string> commands
+    property var commands: [] // texts
     property bool stepsInPage: Theme.em(Window.width) < 60 && page.shell.hasSteps
     readonly property bool twoPanes: Theme.em(Window.width) >= 48 && aside.implicitHeight > 0
     readonly property int margin: Theme.em(Window.width) < 26 ? Math.max(Theme.gap, Theme.ringRoom) : 3 * Theme.gap

@@ -7,6 +7,7 @@ PageView {
     id: page
 
     required property EntryViewModel entry
+    readonly property var groups: page.entry.groups
     readonly property string stage: page.entry.stage
 
     function errorOf(field: string): string {
@@ -14,10 +15,16 @@ PageView {
     }
 
     onStageChanged: if (page.stage === "code")
-        Qt.callLater(codeLines.focusRow, 0)
+        showCode.restart()
     title: page.stage === "unlock" ? qsTr("Unlock the records") : page.stage === "code" ? qsTr("Recovery code") : qsTr("Make new records")
     startsAt: page.stage === "unlock" ? unlockField.field : null
 
+    Timer {
+        id: showCode
+
+        interval: 0
+        onTriggered: codeLines.focusRow(0)
+    }
     Connections {
         target: page.entry
 
@@ -97,7 +104,7 @@ PageView {
             id: codeLines
 
             label: qsTr("Recovery code")
-            lines: page.entry.groups.map((group, i) => qsTr("Group %1: %2").arg(i + 1).arg(group.split("").join(" ")))
+            lines: page.groups.map((group, i) => qsTr("Group %1: %2").arg(i + 1).arg(group.split("").join(" ")))
         }
         TextEntry {
             id: typedBack

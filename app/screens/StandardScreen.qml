@@ -7,6 +7,7 @@ PageView {
     id: page
 
     required property PageViewModel vm
+    readonly property var drawing: page.vm.drawing
     // Between entry and list, for pages that have more to show there.
     property alias more: more.data
 
@@ -15,14 +16,33 @@ PageView {
     commands: page.vm.commands
     onCommand: name => page.vm.command(name)
 
+    // After the change that asked for it has reached the fields and rows.
+    Timer {
+        id: later
+
+        property string field
+        property string row
+
+        interval: 0
+        onTriggered: {
+            if (later.field)
+                form.focusKey(later.field);
+            if (later.row)
+                list.focusKey(later.row);
+            later.field = "";
+            later.row = "";
+        }
+    }
     Connections {
         target: page.vm
 
         function onFocusField(key: string): void {
-            Qt.callLater(form.focusKey, key);
+            later.field = key;
+            later.restart();
         }
         function onFocusRow(key: string): void {
-            Qt.callLater(list.focusKey, key);
+            later.row = key;
+            later.restart();
         }
         function onFocusHeading(): void {
             page.focusHeading();
@@ -75,12 +95,12 @@ PageView {
             }
         },
         KitchenDrawing {
-            visible: page.vm.drawing.boxes !== undefined
+            visible: page.drawing.boxes !== undefined
             label: qsTr("Kitchen from the front")
             words: page.vm.drawingWords
-            boxes: page.vm.drawing.boxes ?? []
-            wallWidth: page.vm.drawing.width ?? 1
-            wallHeight: page.vm.drawing.height ?? 1
+            boxes: page.drawing.boxes ?? []
+            wallWidth: page.drawing.width ?? 1
+            wallHeight: page.drawing.height ?? 1
         }
     ]
     below: [
