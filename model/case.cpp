@@ -2,8 +2,7 @@
 
 namespace model {
 
-Case newCase(std::string name, std::string code)
-{
+Case newCase(std::string name, std::string code) {
     Case record;
     record.client.id = newId();
     record.client.name = std::move(name);

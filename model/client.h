@@ -28,13 +28,13 @@ struct Client {
     std::optional<Date> born;
     std::string contact;
     std::string referredBy;
-    std::string question; // what the referral asks
+    std::string question;           // what the referral asks
     std::string language = "en-GB"; // BCP 47
     PaperMedia media;
     std::string whomToAsk; // shown on every paper: whom to ask and how
     bool readsBraille = false;
     bool hasTagReader = false; // owns a reader for spoken tags
-    bool invented = false; // of the practice caseload
+    bool invented = false;     // of the practice caseload
     bool archived = false;
     friend bool operator==(const Client &, const Client &) = default;
 };
@@ -70,8 +70,8 @@ enum class SafetyQuestion {
 /// The words of one safety question, and which answer is the cautious one.
 struct SafetyQuestionText {
     SafetyQuestion question{};
-    std::string key; // stable name in the store
-    std::string asked; // "Any implant: heart, brain, nerve, ear, shunt or pump?"
+    std::string key;     // stable name in the store
+    std::string asked;   // "Any implant: heart, brain, nerve, ear, shunt or pump?"
     std::string follows; // what the cautious answer changes, one sentence
     Answer cautious = Answer::Yes;
 };
@@ -98,7 +98,7 @@ struct SafetyFacts {
 
 struct Household {
     Id id;
-    std::string people; // who lives here, in words
+    std::string people;                 // who lives here, in words
     Answer children = Answer::NotAsked; // not asked counts as yes
     std::optional<Length> childReach;
     Answer adultWithMemoryLoss = Answer::NotAsked;
@@ -113,9 +113,9 @@ struct Household {
 
 struct Diet {
     Id id;
-    bool asked = false; // false: "not asked", never "none"
+    bool asked = false;              // false: "not asked", never "none"
     std::vector<std::string> avoids; // keys of allergens(), e.g. "gluten"
-    std::string other; // other diet in words: diabetes, low salt, thickened ...
+    std::string other;               // other diet in words: diabetes, low salt, thickened ...
     friend bool operator==(const Diet &, const Diet &) = default;
 };
 

@@ -16,8 +16,8 @@ struct Record {
 
 /// The records of a case, the client's first. Order of lists is kept in the bodies.
 [[nodiscard]] std::vector<Record> toRecords(const Case &record);
-/// The case again. Fails with DamagedDatabase on a body that is not what toRecords writes. Unknown fields are an error,
-/// missing ones take their default, so that older records still load.
+/// The case again. Fails with DamagedDatabase on a body that is not what toRecords writes. Unknown fields are
+/// an error, missing ones take their default, so that older records still load.
 [[nodiscard]] Result<Case> fromRecords(const std::vector<Record> &records);
 
 /// What changed between two cases of one client, as records: new or different ones, and ids of those gone.

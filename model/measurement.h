@@ -37,13 +37,13 @@ enum class Test {
 
 enum class Side { NotStated, Right, Left, Both };
 
-/// One result as it was entered. "Not tested" is a result too: `notTestedBecause` holds the reason and `typed`
-/// is empty. What it means is worked out in findings.h, never stored.
+/// One result as it was entered. "Not tested" is a result too: `notTestedBecause` holds the reason and
+/// `typed` is empty. What it means is worked out in findings.h, never stored.
 struct Measurement {
     Id id;
     Test test{};
     Side side = Side::NotStated;
-    std::string typed;         // value with unit or notation, as typed: "6/24", "20/80-2", "0.6 logMAR", "142 cm"
+    std::string typed; // value with unit or notation, as typed: "6/24", "20/80-2", "0.6 logMAR", "142 cm"
     std::string distanceTyped; // test distance as typed, where it matters
     std::string method;        // chart, kit, with or without glasses, light
     std::string finger;        // touch: which finger
@@ -57,10 +57,10 @@ struct Measurement {
 struct TestInfo {
     Test test{};
     Domain domain{};
-    std::string key;     // stable name in the store
-    std::string name;    // "Distance acuity"
-    std::string hint;    // "For example 6/24, 20/80, 0.6 logMAR, CF at 1 m"
-    bool sided = false;  // asked for right, left and both
+    std::string key;    // stable name in the store
+    std::string name;   // "Distance acuity"
+    std::string hint;   // "For example 6/24, 20/80, 0.6 logMAR, CF at 1 m"
+    bool sided = false; // asked for right, left and both
     bool atDistance = false;
 };
 [[nodiscard]] const std::vector<TestInfo> &testInfos();

@@ -33,11 +33,9 @@ struct Error {
 };
 
 /// A value or an Error. The only place that names the library; std::expected has the same verbs.
-template <class T>
-using Result = tl::expected<T, Error>;
+template<class T> using Result = tl::expected<T, Error>;
 
-[[nodiscard]] inline tl::unexpected<Error> fail(ErrorCode code, std::string sentence)
-{
+[[nodiscard]] inline tl::unexpected<Error> fail(ErrorCode code, std::string sentence) {
     return tl::unexpected<Error>(Error{code, std::move(sentence)});
 }
 

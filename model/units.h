@@ -6,8 +6,7 @@
 namespace model {
 
 /// A number with its unit in the type. `value` is in the unit that the alias names.
-template <class Tag>
-struct Quantity {
+template<class Tag> struct Quantity {
     double value{};
     friend constexpr auto operator<=>(const Quantity &, const Quantity &) = default;
     friend constexpr Quantity operator+(Quantity a, Quantity b) { return {a.value + b.value}; }
