@@ -9,6 +9,7 @@ Column {
     required property string label
     required property var lines // texts
     property int currentIndex: 0
+    readonly property string whole: list.lines.join("\n")
 
     function focusRow(index: int): void {
         if (rows.count === 0)
@@ -17,6 +18,7 @@ Column {
         rows.itemAt(list.currentIndex).forceActiveFocus(Qt.TabFocusReason);
     }
 
+    onWholeChanged: list.currentIndex = 0 // other lines: the place before may lie beyond their end
     width: parent ? (parent as Item).width : implicitWidth
     Accessible.role: Accessible.List
     Accessible.name: list.label
