@@ -137,7 +137,8 @@ void FollowUpPage::closeVisit() {
 
 void ProgressPage::refresh() {
     const auto all = model::goalProgress(record());
-    m_kicker = tr("%1 goals, %2 visits").arg(record().goals.size()).arg(record().visits.size());
+    m_kicker = counted(record().goals.size(), tr("1 goal"), tr("%1 goals")) + QStringLiteral(", ") +
+               counted(record().visits.size(), tr("1 visit"), tr("%1 visits"));
     QVariantList charts;
     for (const auto &progress : all) {
         const auto goal = std::ranges::find(record().goals, progress.goal, &Goal::id);

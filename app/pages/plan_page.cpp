@@ -29,6 +29,14 @@ QString markWords(const PlanLine &line) {
     return words.isEmpty() ? QObject::tr("no mark") : words.join(QStringLiteral(", "));
 }
 
+QString fromTheLeft(std::size_t index) {
+    const QStringList ordinals{QObject::tr("first"),  QObject::tr("second"), QObject::tr("third"),
+                               QObject::tr("fourth"), QObject::tr("fifth"),  QObject::tr("sixth")};
+    const auto i = static_cast<qsizetype>(index);
+    return i < ordinals.size() ? QObject::tr("%1 from the left").arg(ordinals.at(i))
+                               : QObject::tr("number %1 from the left").arg(i + 1);
+}
+
 QString minutes(double value) {
     return QString::number(value, 'f', 1);
 }
@@ -68,7 +76,7 @@ std::vector<ListRow> PlanPage::lineRows() const {
             const auto thing = std::ranges::find(record().things, here[i]->thing, &Thing::id);
             const bool overruled =
                 std::ranges::count(record().overrules, here[i]->thing, &model::Overrule::thing) > 0;
-            const QString at = tr("%1 from the left").arg(i + 1);
+            const QString at = fromTheLeft(i);
             const QString name = nameOf(here[i]->thing);
             rows.push_back(
                 {.key = text(here[i]->thing.text),
@@ -99,9 +107,9 @@ void PlanPage::refresh() {
         for (const auto &line : plan->lines)
             if (!line.marker.empty())
                 kinds.insert(line.marker);
-        m_kicker = tr("%1 things, %2 kinds of mark. %3 minutes a week in all.")
+        m_kicker = tr("%1 things, %2. %3 minutes a week in all.")
                        .arg(plan->lines.size())
-                       .arg(kinds.size())
+                       .arg(counted(kinds.size(), tr("1 kind of mark"), tr("%1 kinds of mark")))
                        .arg(minutes(static_cast<double>(plan->terms.total()) / 1000));
     } else {
         m_kicker = tr("%1 things on %2 places").arg(record().things.size()).arg(record().places.size());

@@ -1,0 +1,170 @@
+#include "app/pages/caseload_page.h"
+#include "app/pages/client_page.h"
+#include "app/pages/kitchen_page.h"
+#include "app/session.h"
+#include "app/viewmodels/entry_view_model.h"
+#include "model/demo.h"
+#include <QCoreApplication>
+#include <QSignalSpy>
+#include <QTemporaryDir>
+#include <gmock/gmock.h>
+
+namespace app {
+namespace {
+
+const std::string passphrase = "five words that stand together";
+
+model::Store newStore(const QTemporaryDir &folder) {
+    auto made = model::Store::create(folder.filePath("store").toStdString(), passphrase, "Ada Rowan",
+                                     model::KeyCost::cheapest());
+    EXPECT_TRUE(made);
+    return std::move(made->store);
+}
+
+model::Id idOf(const Session &session, const std::string &name) {
+    const auto clients = session.caseload();
+    for (const auto &client : *clients)
+        if (client.name.find(name) != std::string::npos)
+            return client.id;
+    return {};
+}
+
+class OpenSession : public ::testing::Test {
+protected:
+    void SetUp() override {
+        session.openPractice();
+        ASSERT_TRUE(session.openClient(idOf(session, "Nora")));
+    }
+    Session session;
+    ShellViewModel shell;
+};
+
+TEST_F(OpenSession, undoGivesBackTheCaseAndSaysWhatItUndid) {
+    const model::Case before = session.record();
+    ASSERT_TRUE(session.edit("rice daily", "test", [](model::Case &r) { r.things.front().name = "rice"; }));
+    EXPECT_EQ(session.record().things.front().name, "rice");
+    EXPECT_EQ(session.undo(), QString("rice daily"));
+    EXPECT_EQ(session.record(), before);
+    EXPECT_EQ(session.redo(), QString("rice daily"));
+    EXPECT_EQ(session.record().things.front().name, "rice");
+    EXPECT_FALSE(session.redo());
+}
+
+TEST_F(OpenSession, editThatChangesNothingIsNoStepToUndo) {
+    ASSERT_TRUE(session.edit("nothing", "test", [](model::Case &) {}));
+    EXPECT_FALSE(session.undo());
+}
+
+TEST_F(OpenSession, refusesASecondClientWithTheSameCode) {
+    EXPECT_EQ(session.addClient("Somebody Else", "demo-n").error().code, model::ErrorCode::Refused);
+    EXPECT_EQ(session.addClient("", "X1").error().code, model::ErrorCode::Missing);
+    EXPECT_EQ(session.addClient("Somebody Else", " ").error().code, model::ErrorCode::Missing);
+}
+
+TEST_F(OpenSession, wrongNotationStaysInItsFieldAndTheRecordStaysAsItWas) {
+    MeasurementPage page(session, shell, model::Domain::Sight);
+    page.refresh();
+    const model::Case before = session.record();
+    const QString key = page.form()->rows().front().key;
+    page.edit(key, "6/");
+    EXPECT_EQ(page.form()->rows().front().value, "6/");
+    EXPECT_THAT(page.form()->rows().front().error.toStdString(), ::testing::HasSubstr("Not an acuity"));
+    EXPECT_EQ(session.record(), before);
+    page.edit(key, "6/24");
+    EXPECT_EQ(page.form()->rows().front().error, "");
+    EXPECT_EQ(session.record().measurements.back().typed, "6/24");
+}
+
+TEST_F(OpenSession, notTestedNeedsItsReason) {
+    MeasurementPage page(session, shell, model::Domain::Sight);
+    page.refresh();
+    const QString key = page.form()->rows().front().key;
+    page.edit(key, "not tested");
+    EXPECT_THAT(page.form()->rows().front().error.toStdString(), ::testing::HasSubstr("Say why"));
+    page.edit(key, "not tested: tired");
+    EXPECT_EQ(session.record().measurements.back().notTestedBecause, "tired");
+    EXPECT_EQ(session.record().measurements.back().typed, "");
+}
+
+TEST_F(OpenSession, removedPlaceLeavesItsThingsWithoutOne) {
+    KitchenPage page(session, shell);
+    page.refresh();
+    const std::string place = session.record().things.front().place->text;
+    page.activated(QString::fromStdString(place));
+    page.act("remove");
+    for (const auto &thing : session.record().things)
+        EXPECT_TRUE(!thing.place || thing.place->text != place);
+    EXPECT_EQ(session.record().things.size(), model::demo::nora().things.size());
+}
+
+TEST(Session, keepsWhatWasEditedForTheNextStart) {
+    const QTemporaryDir folder;
+    {
+        Session session;
+        session.openStore(newStore(folder), "Ada Rowan");
+        ASSERT_TRUE(session.addClient("Invented Person", "P1"));
+        ASSERT_TRUE(session.edit("contact", "test", [](model::Case &r) { r.client.contact = "at noon"; }));
+        session.keepDraft("P1/contents/line", "4 chopped tom");
+    }
+    Session again;
+    auto store = model::Store::open(folder.filePath("store").toStdString(), passphrase, "Ada Rowan",
+                                    model::KeyCost::cheapest());
+    ASSERT_TRUE(store);
+    again.openStore(std::move(*store), "Ada Rowan");
+    ASSERT_TRUE(again.openClient(idOf(again, "Invented")));
+    EXPECT_EQ(again.record().client.contact, "at noon");
+    EXPECT_EQ(again.draft("P1/contents/line"), "4 chopped tom");
+}
+
+TEST(Session, closingForgetsTheClient) {
+    Session session;
+    session.openPractice();
+    ASSERT_TRUE(session.openClient(idOf(session, "Tilda")));
+    session.close();
+    EXPECT_FALSE(session.isOpen());
+    EXPECT_FALSE(session.hasClient());
+    EXPECT_TRUE(session.findings().all.empty());
+}
+
+TEST(Entry, setsUpRecordsOnlyWhenAGroupOfTheCodeIsTypedBack) {
+    const QTemporaryDir folder;
+    Session session;
+    ShellViewModel shell;
+    EntryViewModel entry(session, shell, folder.filePath("store").toStdString(), model::KeyCost::cheapest());
+    EXPECT_EQ(entry.stage(), "setup");
+    QSignalSpy changes(&entry, &EntryViewModel::changed);
+    entry.create("Ada Rowan", QString::fromStdString(passphrase), QString::fromStdString(passphrase));
+    while (entry.stage() != "code")
+        ASSERT_TRUE(changes.wait(20'000));
+    ASSERT_EQ(entry.groups().size(), 8);
+    entry.confirm("not it");
+    EXPECT_FALSE(session.isOpen());
+    entry.confirm(entry.groups().at(entry.askedGroup() - 1));
+    EXPECT_TRUE(session.isOpen());
+    EXPECT_EQ(session.author(), "Ada Rowan");
+}
+
+TEST(Entry, refusesAWrongPassphraseAndOpensWithTheRightOne) {
+    const QTemporaryDir folder;
+    { const auto store = newStore(folder); }
+    Session session;
+    ShellViewModel shell;
+    EntryViewModel entry(session, shell, folder.filePath("store").toStdString(), model::KeyCost::cheapest());
+    EXPECT_EQ(entry.stage(), "unlock");
+    QSignalSpy wiped(&entry, &EntryViewModel::wipe);
+    entry.unlock("five words that do not stand here");
+    ASSERT_TRUE(wiped.wait(20'000));
+    EXPECT_FALSE(session.isOpen());
+    entry.unlock(QString::fromStdString(passphrase));
+    ASSERT_TRUE(wiped.wait(20'000));
+    EXPECT_TRUE(session.isOpen());
+}
+
+} // namespace
+} // namespace app
+
+int main(int argc, char **argv) {
+    const QCoreApplication application(argc, argv); // signals of other threads need its event loop
+    ::testing::InitGoogleMock(&argc, argv);
+    return RUN_ALL_TESTS();
+}
