@@ -16,12 +16,7 @@ set -uo pipefail
 here=$(cd "$(dirname "${BASH_SOURCE[0]}")" && pwd)
 logs=$here/../../build/logs
 tools=${FELTMARK_TOOLS:-$here/../../../shared/tools}
-# A screen reader that starts ends every other one of the same user that it sees: each gets processes of its own, or its
-# turn. (In a chroot nothing may be said of the mounts around, hence "unchanged", and only root may do it.)
-alone=(unshare --pid --fork --kill-child --mount-proc --propagation unchanged)
-[ "$(id -u)" = 0 ] || alone+=(--map-root-user)
-at_once=$(nproc)
-"${alone[@]}" true 2>/dev/null || { alone=() && at_once=1; }
+. "$here/alone.sh"
 
 # said WORD FILE: the text of the line "# WORD: text".
 said() { sed -n "s/^# $1: *//p" "$2" | head -n 1; }

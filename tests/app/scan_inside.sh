@@ -7,6 +7,7 @@
 set -uo pipefail
 here=$(cd "$(dirname "${BASH_SOURCE[0]}")" && pwd)
 tools=${FELTMARK_TOOLS:-$here/../../../shared/tools}
+. "$here/alone.sh"
 planted=wintergreen-lattice
 
 # Takes the program's place as the tool starts it: plants the word in its home, leaves a searcher behind, becomes it.
@@ -43,7 +44,7 @@ if grep -q '^# store: made' "$work/steps.txt"; then
     "$(dirname "$program")/../tests/check/vault_case" create "$work/store" || fail "no store could be made"
 fi
 # shellcheck disable=SC2086 # arguments are words
-TMPDIR=$work/tmp "$tools/hear" --quiet-ms "${FELTMARK_QUIET_MS:-350}" -s "$work/steps.txt" -- \
+TMPDIR=$work/tmp "${alone[@]}" "$tools/hear" --quiet-ms "${FELTMARK_QUIET_MS:-350}" -s "$work/steps.txt" -- \
     "$0" --become "$work" "$program" ${arguments:---store $work/store} || fail "the job itself"
 
 searches=$(grep -cE '^plainscan: [0-9]+ needles' "$work/searches")
