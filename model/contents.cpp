@@ -6,8 +6,6 @@
 namespace model {
 namespace {
 
-using words::Word;
-
 bool isDigit(char c) {
     return c >= '0' && c <= '9';
 }

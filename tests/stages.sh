@@ -4,7 +4,8 @@
 program=build/dev/app/feltmark
 
 first_stages=(packages build)
-patient_stages=(lint asan) # they only compute, so they run beside the others at low priority
+waiting_stages=(crash)     # mostly waits for the disk
+patient_stages=(lint asan) # only compute, so they run at low priority
 all_stages=(packages build format layers tree unit papers install benchmark secrets accessibility crash lint asan)
 
 list_stages() {
