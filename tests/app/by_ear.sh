@@ -21,11 +21,10 @@ tools=${FELTMARK_TOOLS:-$here/../../../shared/tools}
 # said WORD FILE: the text of the line "# WORD: text".
 said() { sed -n "s/^# $1: *//p" "$2" | head -n 1; }
 
-one() {
-    local program script=$2 name work steps tool begin=$SECONDS code log arguments
+# attempt PROGRAM SCRIPT NAME: one run in folders of its own.
+attempt() {
+    local program script=$2 name=$3 work steps tool code arguments
     program=$(readlink -f "$1")
-    name=$(basename "$(dirname "$script")")-$(basename "$script" .txt)
-    log=$logs/$name.log
     work=$(mktemp -d)
     steps=$work/steps.txt
     mkdir -m 700 "$work/papers"
@@ -38,16 +37,27 @@ one() {
         if [ -n "$(said store "$steps")" ]; then "$(dirname "$program")/../tests/check/vault_case" create "$work/store"; fi
         # shellcheck disable=SC2046,SC2086 # arguments are words
         if [ -n "$(said before "$steps")" ]; then "$program" $(said before "$steps"); fi
+        # shellcheck disable=SC2086
         "${alone[@]}" "$tools/${tool[0]}" "${tool[@]:1}" -s "$steps" -- "$program" ${arguments:---store $work/store}
-    ) >"$log" 2>&1
+    )
     code=$?
     rm -rf "$work"
-    if [ $code != 0 ]; then
-        tail -n 25 "$log"
-        printf '%-32s FAILED %4d s  %s\n' "$name" $((SECONDS - begin)) "$log"
-        return 1
+    return $code
+}
+
+# one PROGRAM SCRIPT: speech is timed, and a busy machine can be late, so what fails gets a second try, and the row says so.
+one() {
+    local script=$2 name log begin=$SECONDS word=passed
+    name=$(basename "$(dirname "$script")")-$(basename "$script" .txt)
+    log=$logs/$name.log
+    if ! attempt "$1" "$script" "$name" >"$log" 2>&1; then
+        mv "$log" "$logs/$name.first.log"
+        grep -hE -A 1 '^  line [0-9]+: |^hear: |^axtree: |^E ' "$logs/$name.first.log" | head -n 20
+        word="passed at the second try"
+        attempt "$1" "$script" "$name" >"$log" 2>&1 || word=FAILED
     fi
-    printf '%-32s passed %4d s\n' "$name" $((SECONDS - begin))
+    printf '%-32s %s %4d s\n' "$name" "$word" $((SECONDS - begin))
+    [ "$word" != FAILED ] || { tail -n 25 "$log" && return 1; }
 }
 
 if [ "${1:-}" = --one ]; then

@@ -3,7 +3,7 @@
 # store for the client's words (the lines "# secret: words" of the script). They may stand in the papers and nowhere else.
 # A planted word must be found by every search, and the secrets must be found in the papers: else the search proves nothing.
 #
-#   tests/app/scan_inside.sh PROGRAM
+#   tests/app/scan_inside.sh PROGRAM     exit 1: the search found something or proves nothing; 3: the job failed
 set -uo pipefail
 here=$(cd "$(dirname "${BASH_SOURCE[0]}")" && pwd)
 tools=${FELTMARK_TOOLS:-$here/../../../shared/tools}
@@ -45,7 +45,7 @@ if grep -q '^# store: made' "$work/steps.txt"; then
 fi
 # shellcheck disable=SC2086 # arguments are words
 TMPDIR=$work/tmp "${alone[@]}" "$tools/hear" --quiet-ms "${FELTMARK_QUIET_MS:-350}" -s "$work/steps.txt" -- \
-    "$0" --become "$work" "$program" ${arguments:---store $work/store} || fail "the job itself"
+    "$0" --become "$work" "$program" ${arguments:---store $work/store} || { echo "FAILED: the job itself" && exit 3; }
 
 searches=$(grep -cE '^plainscan: [0-9]+ needles' "$work/searches")
 hits=$(grep -c "^FOUND '$planted' as utf-8 .*planted.txt" "$work/searches")
