@@ -5,13 +5,16 @@
 namespace app {
 
 using model::Case;
-using model::ErrorCode;
-using model::fail;
 using model::Goal;
 using model::Id;
 using model::Result;
 
 namespace {
+
+/// Where the level -2 to 2 stands among the five.
+std::size_t levelIndex(int level) {
+    return static_cast<std::size_t>(level) + 2U;
+}
 
 QString levelName(int level) {
     switch (level) {
@@ -37,7 +40,7 @@ Goal &goalIn(Case &record, const Id &id) {
 QStringList levelChoices(const Goal &goal) {
     QStringList words;
     for (int level = -2; level <= 2; ++level) {
-        const auto &own = goal.levels.at(static_cast<std::size_t>(level + 2));
+        const auto &own = goal.levels.at(levelIndex(level));
         words << (own.empty() ? levelName(level) : levelName(level) + QStringLiteral(": ") + text(own));
     }
     return words;
@@ -58,7 +61,7 @@ std::vector<PageViewModel::FieldSpec> GoalsPage::goalFields(const Id &id) {
              return {};
          }}};
     for (int level = -2; level <= 2; ++level) {
-        const auto index = static_cast<std::size_t>(level + 2);
+        const auto index = levelIndex(level);
         fields.push_back({{.key = QStringLiteral("level%1").arg(level),
                            .label = levelName(level),
                            .hint = tr("What is seen then; one thing, no gaps")},
