@@ -10,7 +10,7 @@
 #   # program: NAME     another program, in the folder of PROGRAM, such as the gallery of controls
 #   # store: made       records of which the passphrase is known lie in the store already (tests/check/vault_case)
 #   # before: ARGUMENTS the program is run with these first, to the end, for instance to fill the store
-# FELTMARK_QUIET_MS: so long must nothing be heard before a step is over (350); more on a busy machine.
+# FELTMARK_QUIET_MS: so long must nothing be heard before a step is over (600); more on a busy machine.
 # In the whole script @STORE@ and @PAPERS@ stand for two new folders outside the private home that the tool makes.
 set -uo pipefail
 here=$(cd "$(dirname "${BASH_SOURCE[0]}")" && pwd)
@@ -31,7 +31,7 @@ attempt() {
     sed -e "s#@STORE@#$work/store#g" -e "s#@PAPERS@#$work/papers#g" "$script" >"$steps"
     arguments=$(said run "$steps")
     [ -z "$(said program "$steps")" ] || program=$(dirname "$program")/$(said program "$steps")
-    case $name in axtree-*) tool=(axtree --no-tree) ;; *) tool=(hear --quiet-ms "${FELTMARK_QUIET_MS:-350}") ;; esac
+    case $name in axtree-*) tool=(axtree --no-tree) ;; *) tool=(hear --quiet-ms "${FELTMARK_QUIET_MS:-600}") ;; esac
     (
         set -e
         if [ -n "$(said store "$steps")" ]; then "$(dirname "$program")/../tests/check/vault_case" create "$work/store"; fi

@@ -44,7 +44,7 @@ if grep -q '^# store: made' "$work/steps.txt"; then
     "$(dirname "$program")/../tests/check/vault_case" create "$work/store" || fail "no store could be made"
 fi
 # shellcheck disable=SC2086 # arguments are words
-TMPDIR=$work/tmp "${alone[@]}" "$tools/hear" --quiet-ms "${FELTMARK_QUIET_MS:-350}" -s "$work/steps.txt" -- \
+TMPDIR=$work/tmp "${alone[@]}" "$tools/hear" --quiet-ms "${FELTMARK_QUIET_MS:-600}" -s "$work/steps.txt" -- \
     "$0" --become "$work" "$program" ${arguments:---store $work/store} || { echo "FAILED: the job itself" && exit 3; }
 
 searches=$(grep -cE '^plainscan: [0-9]+ needles' "$work/searches")
