@@ -135,6 +135,8 @@ int runCommand(int argc, const char *const *argv, const Streams &streams,
         ->type_name("DIR")
         ->default_str(terminal::defaultStore().string());
     cli.add_flag("--demo", wanted.window.demo, "Open three invented clients instead of your records");
+    cli.add_flag("--time-start", wanted.window.timed,
+                 "Open the window, write \"ready\" when its first field has the focus, and end");
     cli.require_subcommand(0, 1);
     cli.footer(examples);
     const CLI::App *papers = addPapers(cli, wanted);

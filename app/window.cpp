@@ -5,9 +5,23 @@
 #include <QGuiApplication>
 #include <QQmlApplicationEngine>
 #include <QQuickStyle>
+#include <QQuickWindow>
 #include <iostream>
 
 namespace app {
+
+namespace {
+
+void endWhenReady(const QQuickWindow &window) {
+    QObject::connect(&window, &QQuickWindow::frameSwapped, &window, [&window] {
+        if (!window.activeFocusItem() || window.activeFocusItem() == window.contentItem())
+            return;
+        std::cout << "ready" << std::endl;
+        QCoreApplication::quit();
+    });
+}
+
+} // namespace
 
 int runWindow(int argc, char **argv, const WindowStart &start) {
     QQuickStyle::setStyle(QStringLiteral("Basic"));
@@ -30,6 +44,8 @@ int runWindow(int argc, char **argv, const WindowStart &start) {
         std::cerr << "feltmark: The window cannot be shown on this display.\n";
         return 1;
     }
+    if (start.timed)
+        endWhenReady(*qobject_cast<QQuickWindow *>(engine.rootObjects().constFirst()));
     const int status = QGuiApplication::exec();
     shell.lock();
     return status;

@@ -7,6 +7,7 @@ namespace app {
 struct WindowStart {
     std::filesystem::path store; // folder of the records
     bool demo = false;           // the invented clients instead of the records
+    bool timed = false;          // says "ready" at the first frame with a focused field, and ends
 };
 
 /// Opens the window and runs until it is closed. Returns the exit status.

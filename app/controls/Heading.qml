@@ -7,6 +7,7 @@ Text {
     id: heading
 
     property int level: 2
+    property string detail // spoken after the text
 
     width: parent ? (parent as Item).width : implicitWidth
     wrapMode: Text.Wrap
@@ -18,6 +19,7 @@ Text {
     font.bold: true
     Accessible.role: Accessible.Heading
     Accessible.name: heading.text
+    Accessible.description: heading.detail
     Accessible.focusable: true
     // Not a Tab stop itself, so Tab would start again at the window's first.
     Keys.onTabPressed: heading.nextItemInFocusChain(true).forceActiveFocus(Qt.TabFocusReason)

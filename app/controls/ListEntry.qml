@@ -41,13 +41,20 @@ Column {
     function firstTitle(): string {
         return rows.count > 0 ? (rows.itemAt(0) as ListEntryRow).title : "";
     }
-    function focusKey(key: string): bool {
+    function indexOf(key: string): int {
         for (let i = 0; i < rows.count; ++i)
-            if ((rows.itemAt(i) as ListEntryRow).key === key) {
-                list.focusRow(i);
-                return true;
-            }
-        return false;
+            if ((rows.itemAt(i) as ListEntryRow).key === key)
+                return i;
+        return -1;
+    }
+    function rowOf(key: string): Item {
+        return rows.itemAt(list.indexOf(key));
+    }
+    function focusKey(key: string): bool {
+        const index = list.indexOf(key);
+        if (index >= 0)
+            list.focusRow(index);
+        return index >= 0;
     }
 
     width: parent ? (parent as Item).width : implicitWidth

@@ -91,6 +91,7 @@ FocusScope {
                     visible: text !== ""
                     text: page.kicker
                     soft: true
+                    silent: true
                 }
                 Heading {
                     id: heading
@@ -98,6 +99,7 @@ FocusScope {
                     objectName: "pageHeading"
                     level: 1
                     text: page.title
+                    detail: page.kicker
                 }
             }
             Column {

@@ -122,7 +122,15 @@ Column {
                 if (!area.activeFocus) {
                     area.hintTold = true;
                     area.handOver();
+                    area.deselect();
+                } else if (area.replacesAll()) {
+                    area.selectAll();
                 }
+            }
+
+            // Reached by Tab: typing replaces what stands there. What is not handed over yet keeps its caret.
+            function replacesAll(): bool {
+                return !entry.multiline && !area.isUnsaved() && (area.focusReason === Qt.TabFocusReason || area.focusReason === Qt.BacktabFocusReason);
             }
 
             function returnPressed(event: var): void {

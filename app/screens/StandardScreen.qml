@@ -15,6 +15,8 @@ PageView {
     kicker: page.vm.kicker
     commands: page.vm.commands
     onCommand: name => page.vm.command(name)
+    Component.onCompleted: if (page.vm.startRow)
+        page.startsAt = list.rowOf(page.vm.startRow)
 
     // After the change that asked for it has reached the fields and rows.
     Timer {
@@ -69,6 +71,17 @@ PageView {
             onActed: page.vm.act(key)
         }
     }
+    Repeater {
+        model: page.vm.charts
+
+        LevelChart {
+            required property var modelData
+
+            label: modelData.label
+            sentence: modelData.sentence
+            points: modelData.points
+        }
+    }
     Column {
         id: more
 
@@ -81,17 +94,6 @@ PageView {
             model: page.vm.findings
 
             FindingLine {
-            }
-        },
-        Repeater {
-            model: page.vm.charts
-
-            LevelChart {
-                required property var modelData
-
-                label: modelData.label
-                sentence: modelData.sentence
-                points: modelData.points
             }
         },
         KitchenDrawing {

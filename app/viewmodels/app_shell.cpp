@@ -11,6 +11,7 @@
 #include <QCoreApplication>
 #include <QEvent>
 #include <algorithm>
+#include <utility>
 
 namespace app {
 namespace {
@@ -73,6 +74,8 @@ bool AppShell::openPage(const QString &key) {
         m_place = {key.mid(6).toStdString()};
         return openPage(QStringLiteral("contents"));
     }
+    if (key.startsWith(QLatin1String("thing:")))
+        return openThing(key.mid(6));
     if (key.startsWith(QLatin1String("open:"))) {
         const auto opened = m_session.openClient({key.mid(5).toStdString()});
         if (!opened)
@@ -100,6 +103,7 @@ bool AppShell::openPage(const QString &key) {
     m_settings.restore([this](const QString &setting) { return m_session.setting(setting); });
     auto model = kind->second.make();
     m_pageModel = model.get();
+    m_pageModel->startAtRow(std::exchange(m_startRow, {}));
     const bool reading = key == QLatin1String("papers");
     show({key,
           kind->second.title,
@@ -113,6 +117,18 @@ bool AppShell::openPage(const QString &key) {
     refreshRail();
     setIdleMinutes(m_idleMinutes);
     return true;
+}
+
+bool AppShell::openThing(const QString &id) {
+    if (!m_session.hasClient())
+        return false;
+    const auto &things = m_session.record().things;
+    const auto thing = std::ranges::find(things, model::Id{id.toStdString()}, &model::Thing::id);
+    if (thing == things.end() || !thing->place)
+        return false;
+    m_place = *thing->place;
+    m_startRow = id;
+    return openPage(QStringLiteral("contents"));
 }
 
 void AppShell::showEntry() {
@@ -227,8 +243,8 @@ void AppShell::findDestinations(const QString &filter) {
         if (!wanted.isEmpty())
             for (const auto &thing : m_session.record().things)
                 if (thing.place)
-                    add(QStringLiteral("place:") + text(thing.place->text), text(thing.name),
-                        tr("thing, opens its shelf"));
+                    add(QStringLiteral("thing:") + text(thing.id.text), text(thing.name),
+                        text(model::placeWords(m_session.record(), *thing.place)));
     }
     if (m_session.isOpen() && !wanted.isEmpty())
         if (const auto clients = m_session.caseload())

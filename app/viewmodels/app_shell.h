@@ -46,6 +46,7 @@ private:
         Make make;
     };
     void definePages(PageImageProvider &pictures);
+    bool openThing(const QString &id);
     void showEntry();
     void showSettings();
     void refreshRail();
@@ -59,7 +60,8 @@ private:
     std::vector<std::unique_ptr<QObject>> m_shownPages; // the page on screen, and those that are just going
     PageViewModel *m_pageModel = nullptr;
     EntryViewModel *m_entry = nullptr;
-    model::Id m_place; // shelf in hand on the contents page
+    model::Id m_place;  // shelf in hand on the contents page
+    QString m_startRow; // row that the next page starts at
     QTimer m_idle;
     int m_idleMinutes = 5;
     bool m_warned = false;

@@ -23,6 +23,7 @@ class PageViewModel : public QObject {
     Q_PROPERTY(QString rowsLabel READ rowsLabel NOTIFY refreshed)
     Q_PROPERTY(QString rowsEmpty READ rowsEmpty NOTIFY refreshed)
     Q_PROPERTY(QStringList commands READ commands CONSTANT)
+    Q_PROPERTY(QString startRow READ startRow CONSTANT)
     Q_PROPERTY(QVariantMap drawing READ drawing NOTIFY refreshed)
     Q_PROPERTY(QString picture READ picture NOTIFY refreshed)
     Q_PROPERTY(QString pictureWords READ pictureWords NOTIFY refreshed)
@@ -42,6 +43,9 @@ public:
     [[nodiscard]] QString rowsLabel() const { return m_rowsLabel; }
     [[nodiscard]] QString rowsEmpty() const { return m_rowsEmpty; }
     [[nodiscard]] virtual QStringList commands() const { return {}; }
+    /// The row that takes the focus when the page opens; empty: the heading does.
+    [[nodiscard]] QString startRow() const { return m_startRow; }
+    void startAtRow(const QString &key) { m_startRow = key; }
     /// The kitchen's front view: boxes, width and height in mm; empty: no drawing on this page.
     [[nodiscard]] QVariantMap drawing() const { return m_drawing; }
     /// A page of a paper as a picture, and the paper's words line by line.
@@ -121,7 +125,7 @@ private:
     [[nodiscard]] QString draftName(const QString &key) const;
     void showFields();
 
-    QString m_picture, m_pictureWords;
+    QString m_startRow, m_picture, m_pictureWords;
     QStringList m_reading;
     QVariantList m_charts;
     std::vector<FieldSpec> m_fields;

@@ -7,7 +7,6 @@
 #include <sstream>
 #include <unistd.h>
 
-using app::Streams;
 using app::WindowStart;
 using ::testing::HasSubstr;
 using ::testing::MatchesRegex;
