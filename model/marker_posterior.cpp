@@ -1,0 +1,247 @@
+#include "model/marker_posterior.h"
+#include "model/same_different.h"
+#include <algorithm>
+#include <cassert>
+#include <cmath>
+#include <numeric>
+
+namespace model {
+
+namespace {
+
+using P = MarkerPosterior;
+
+constexpr std::array<double, P::textures> textureWeights{0.25, 0.5, 1.0, 1.5};
+constexpr std::array<double, P::criteria> criterionGrid{0.3, 0.7, 1.1, 1.5, 1.9, 2.3};
+constexpr double pairSpread = 0.45;    // sd of ln d round what is expected
+constexpr double leastExpected = 0.25; // steps: two marks with equal features may still differ a little
+constexpr std::array<double, 2> sensitivityRange{0.2, 2.8};
+constexpr std::array<double, 2> distanceRange{0.25, 16};
+
+/// The `index`th of `count` values from first to last in equal ratios.
+double geometric(const std::array<double, 2> &range, std::size_t index, std::size_t count) {
+    return range[0] *
+           std::pow(range[1] / range[0], static_cast<double>(index) / static_cast<double>(count - 1));
+}
+
+double sensitivityAt(std::size_t index) {
+    return geometric(sensitivityRange, index, P::sensitivities);
+}
+
+const std::array<double, P::distances> &distanceGrid() {
+    static const auto grid = [] {
+        std::array<double, P::distances> values{};
+        for (std::size_t i = 1; i < values.size(); ++i)
+            values[i] = geometric(distanceRange, i - 1, P::distances - 1);
+        return values;
+    }();
+    return grid;
+}
+
+/// Distances up to this index are confused too often.
+std::size_t firstGood() {
+    const auto &grid = distanceGrid();
+    return static_cast<std::size_t>(
+        std::find_if(grid.begin(), grid.end(), [](double d) { return confusionAt(d) < P::limit; }) -
+        grid.begin());
+}
+
+const std::array<double, P::distances> &confusionGrid() {
+    static const auto grid = [] {
+        std::array<double, P::distances> values{};
+        std::transform(distanceGrid().begin(), distanceGrid().end(), values.begin(), confusionAt);
+        return values;
+    }();
+    return grid;
+}
+
+/// Chance of the answer "same", by criterion and distance.
+const auto &sameGrid() {
+    static const auto grid = [] {
+        std::array<std::array<double, P::distances>, P::criteria> values{};
+        for (std::size_t c = 0; c < P::criteria; ++c)
+            for (std::size_t d = 0; d < P::distances; ++d)
+                values[c][d] = sameAnswer(distanceGrid()[d], criterionGrid[c], P::lapse);
+        return values;
+    }();
+    return grid;
+}
+
+/// Share of a lognormal round `expected` that falls to each value of the grid; below the first to 0.
+std::array<double, P::distances> spreadRound(double expected) {
+    const auto &grid = distanceGrid();
+    const double halfStep = 0.5 * std::log(grid[2] / grid[1]);
+    const auto above = [&](std::size_t i) {
+        return normalBelow((std::log(expected / grid[i]) - halfStep) / pairSpread);
+    };
+    std::array<double, P::distances> shares{};
+    const double aboveZero = normalBelow((std::log(expected / grid[1]) + halfStep) / pairSpread);
+    shares[0] = 1 - aboveZero;
+    double left = aboveZero;
+    for (std::size_t i = 1; i + 1 < grid.size(); ++i) {
+        shares[i] = left - above(i);
+        left = above(i);
+    }
+    shares[P::distances - 1] = left;
+    return shares;
+}
+
+double nominal(const MarkFeatures &a, const MarkFeatures &b, double textureWeight) {
+    const double size = a.size - b.size;
+    const double height = a.height - b.height;
+    const double texture = textureWeight * (a.texture - b.texture);
+    return std::max(leastExpected, std::sqrt(size * size + height * height + texture * texture));
+}
+
+double bell(double value, double mean, double spread) {
+    const double z = (value - mean) / spread;
+    return std::exp(-z * z / 2);
+}
+
+double bits(double share) {
+    if (share <= 0 || share >= 1)
+        return 0;
+    return -share * std::log2(share) - (1 - share) * std::log2(1 - share);
+}
+
+double dot(const std::array<double, P::distances> &a, const std::array<double, P::distances> &b,
+           std::size_t from, std::size_t to) {
+    double sum = 0;
+    for (std::size_t d = from; d < to; ++d)
+        sum += a[d] * b[d];
+    return sum;
+}
+
+std::array<double, P::distances> times(std::array<double, P::distances> a,
+                                       const std::array<double, P::distances> &b) {
+    for (std::size_t d = 0; d < a.size(); ++d)
+        a[d] *= b[d];
+    return a;
+}
+
+} // namespace
+
+MarkerPosterior::MarkerPosterior(const std::vector<MarkFeatures> &marks) : m_marks(marks.size()) {
+    for (std::size_t cell = 0; cell < cells; ++cell) {
+        const double s = sensitivityAt(cell / criteria / textures);
+        m_prior[cell] =
+            bell(std::log(s), std::log(0.9), 0.7) * bell(criterionGrid[cell % criteria], 1.2, 0.5);
+    }
+    m_pairs.resize(m_marks * (m_marks - 1) / 2);
+    for (std::size_t a = 0; a < m_marks; ++a)
+        for (std::size_t b = a + 1; b < m_marks; ++b) {
+            Pair &pair = m_pairs[pairOf(a, b)];
+            for (std::size_t e = 0; e < expectations; ++e)
+                pair.expected[e] = spreadRound(sensitivityAt(e / textures) *
+                                               nominal(marks[a], marks[b], textureWeights[e % textures]));
+            for (Spread &likelihood : pair.likelihood)
+                likelihood.fill(1);
+            settle(pair);
+        }
+    weigh();
+}
+
+std::size_t MarkerPosterior::pairOf(std::size_t a, std::size_t b) const {
+    assert(a != b && a < m_marks && b < m_marks);
+    if (a > b)
+        std::swap(a, b);
+    return a * (2 * m_marks - a - 1) / 2 + (b - a - 1);
+}
+
+void MarkerPosterior::answer(std::size_t a, std::size_t b, bool same) {
+    const auto factor = [same](std::size_t c, std::size_t d) {
+        return same ? sameGrid()[c][d] : 1 - sameGrid()[c][d];
+    };
+    if (a == b) {
+        for (std::size_t c = 0; c < criteria; ++c)
+            m_catch[c] += std::log(factor(c, 0));
+        return weigh();
+    }
+    Pair &pair = m_pairs[pairOf(a, b)];
+    double most = 0;
+    for (std::size_t c = 0; c < criteria; ++c)
+        for (std::size_t d = 0; d < distances; ++d)
+            most = std::max(most, pair.likelihood[c][d] *= factor(c, d));
+    for (Spread &likelihood : pair.likelihood) // a factor that all have in common changes no weight
+        for (double &value : likelihood)
+            value /= most;
+    settle(pair);
+    weigh();
+}
+
+void MarkerPosterior::settle(Pair &pair) const {
+    const std::size_t good = firstGood();
+    for (std::size_t cell = 0; cell < cells; ++cell) {
+        const Spread joint = times(pair.expected[cell / criteria], pair.likelihood[cell % criteria]);
+        const double sum = std::accumulate(joint.begin(), joint.end(), 0.0);
+        pair.evidence[cell] = std::log(sum);
+        if (!(sum > 0)) { // a cell that the answers rule out
+            pair.good[cell] = pair.confusion[cell] = 0;
+            continue;
+        }
+        pair.good[cell] =
+            std::accumulate(joint.begin() + static_cast<std::ptrdiff_t>(good), joint.end(), 0.0) / sum;
+        pair.confusion[cell] = dot(joint, confusionGrid(), 0, distances) / sum;
+    }
+}
+
+void MarkerPosterior::weigh() {
+    std::array<double, cells> logs{};
+    for (std::size_t cell = 0; cell < cells; ++cell)
+        logs[cell] = std::log(m_prior[cell]) + m_catch[cell % criteria];
+    for (const Pair &pair : m_pairs)
+        for (std::size_t cell = 0; cell < cells; ++cell)
+            logs[cell] += pair.evidence[cell];
+    const double most = *std::max_element(logs.begin(), logs.end());
+    double sum = 0;
+    for (std::size_t cell = 0; cell < cells; ++cell)
+        sum += m_weight[cell] = std::exp(logs[cell] - most);
+    for (double &weight : m_weight)
+        weight /= sum;
+}
+
+double MarkerPosterior::good(std::size_t pair) const {
+    const auto &share = m_pairs[pair].good;
+    return std::inner_product(share.begin(), share.end(), m_weight.begin(), 0.0);
+}
+
+double MarkerPosterior::confusion(std::size_t pair) const {
+    const auto &share = m_pairs[pair].confusion;
+    return std::inner_product(share.begin(), share.end(), m_weight.begin(), 0.0);
+}
+
+double MarkerPosterior::goodAt(std::size_t pair, std::size_t cell) const {
+    return m_pairs[pair].good[cell];
+}
+
+double MarkerPosterior::sensitivity() const {
+    double mean = 0;
+    for (std::size_t cell = 0; cell < cells; ++cell)
+        mean += m_weight[cell] * sensitivityAt(cell / criteria / textures);
+    return mean;
+}
+
+double MarkerPosterior::information(std::size_t index) const {
+    const Pair &pair = m_pairs[index];
+    const std::size_t firstOfGood = firstGood();
+    std::array<Spread, criteria> answeredSame{};
+    for (std::size_t c = 0; c < criteria; ++c)
+        answeredSame[c] = times(pair.likelihood[c], sameGrid()[c]);
+    double same = 0;
+    double sameAndGood = 0;
+    for (std::size_t cell = 0; cell < cells; ++cell) {
+        const Spread &expected = pair.expected[cell / criteria];
+        const Spread &answered = answeredSame[cell % criteria];
+        if (!(m_weight[cell] > 0))
+            continue;
+        const double scale = m_weight[cell] / std::exp(pair.evidence[cell]);
+        const double ofGood = dot(expected, answered, firstOfGood, distances);
+        sameAndGood += scale * ofGood;
+        same += scale * (ofGood + dot(expected, answered, 0, firstOfGood));
+    }
+    const double now = good(index);
+    const double different = 1 - same;
+    return bits(now) - same * bits(sameAndGood / same) - different * bits((now - sameAndGood) / different);
+}
+
+} // namespace model

@@ -1,0 +1,116 @@
+#pragma once
+#include "model/mark_sets.h"
+#include "model/marker_posterior.h"
+#include "model/result.h"
+#include <cstdint>
+#include <optional>
+#include <vector>
+
+/// The marker test: which marks can this client tell apart? Marks are given in pairs, one after the other,
+/// the client says "same" or "different". A pure value: the same setup and the same answers give the same
+/// next pair and the same result, so that a log is the test, taking back is dropping its last line, and a
+/// pause is nothing.
+namespace model {
+
+enum class TouchAnswer { Same, Different, Unsure, Repeat };
+
+/// Which mark is given first, and which next. The same one twice is a catch trial.
+struct GivenPair {
+    std::size_t first = 0, second = 0;
+    [[nodiscard]] bool isCatch() const { return first == second; }
+    friend bool operator==(const GivenPair &, const GivenPair &) = default;
+};
+
+struct MarkerAnswer {
+    GivenPair given;
+    TouchAnswer answer{};
+    friend bool operator==(const MarkerAnswer &, const MarkerAnswer &) = default;
+};
+
+/// What a test starts with.
+struct MarkerTestSetup {
+    std::vector<MarkFeatures> marks;
+    std::uint64_t seed = 1; // order within a pair, places and marks of the catch trials
+    int limit = 160;        // trials
+    double credible = 0.90; // probability that a pair is good, from which on it is accepted
+    friend bool operator==(const MarkerTestSetup &, const MarkerTestSetup &) = default;
+};
+/// Fails with OutOfRange unless there are 2 to 16 marks with features of -50 to 50 steps, a limit of 1 to 1000
+/// and `credible` within 0.5 to 0.999.
+[[nodiscard]] Result<void> checkSetup(const MarkerTestSetup &setup);
+
+enum class MarkerTestEnd {
+    Limit,       // as many trials as were agreed
+    AllIn,       // every pair is accepted
+    NoLargerSet, // a larger set is not likely
+    Stopped,     // by client or therapist
+};
+
+struct PairResult {
+    std::size_t first = 0, second = 0; // first < second
+    int trials = 0;                    // answered same or different
+    int different = 0;
+    double good = 0;      // probability that it is confused in less than 5 of 100
+    double confusion = 0; // posterior mean
+    bool accepted = false;
+    friend bool operator==(const PairResult &, const PairResult &) = default;
+};
+
+/// All that can be said after some answers.
+struct MarkerTestState {
+    std::optional<GivenPair> next; // none: the test is at its end
+    std::optional<MarkerTestEnd> end;
+    std::vector<PairResult> pairs;     // by first, then second
+    std::vector<std::size_t> accepted; // largest set of which every pair is accepted
+    std::optional<PairResult> weakest; // of the accepted set; none if it is no pair
+    int trials = 0;                    // all that count: unsure does, repeat does not
+    double sensitivity = 1;            // posterior mean
+    double credible = 0.90;            // in force
+    bool raised = false;               // to 0.95, because the sensitivity is low
+    bool answersVary = false;          // "different" to more than 2 of the first 8 catch trials
+    friend bool operator==(const MarkerTestState &, const MarkerTestState &) = default;
+};
+
+/// Below this posterior mean the program asks for 0.95 by itself: the simulation showed it too sure there.
+inline constexpr double lowSensitivity = 0.6;
+inline constexpr double raisedCredible = 0.95;
+
+/// A test under way. Keeps what is known so far, so that the next pair is found at once.
+class MarkerTest {
+public:
+    /// `setup` has passed checkSetup().
+    explicit MarkerTest(MarkerTestSetup setup);
+    /// `given` is of this setup's marks.
+    void add(const MarkerAnswer &answer);
+    /// Client or therapist ends it.
+    void stop() { m_stopped = true; }
+    [[nodiscard]] MarkerTestState state() const;
+
+private:
+    struct Count {
+        int answered = 0, different = 0;
+    };
+    [[nodiscard]] std::vector<PairResult> pairs(double credible) const;
+    [[nodiscard]] std::optional<GivenPair> nextOf(MarkerTestState &state) const;
+    [[nodiscard]] GivenPair nextPair(const std::vector<PairResult> &pairs, MarkSet target) const;
+    [[nodiscard]] bool earlyEndAllowed(const MarkerTestState &state) const;
+
+    MarkerTestSetup m_setup;
+    MarkerPosterior m_posterior;
+    std::vector<Count> m_counts; // by pair
+    std::optional<GivenPair> m_lastUnsure;
+    int m_trials = 0;
+    int m_catches = 0, m_catchesDifferent = 0; // different: of the first 8
+    bool m_stopped = false;
+};
+
+/// The state after a log. Fails as checkSetup(), or with OutOfRange for an answer to a mark that is not
+/// there.
+[[nodiscard]] Result<MarkerTestState> replay(const MarkerTestSetup &setup,
+                                             const std::vector<MarkerAnswer> &log, bool stopped);
+
+/// True if trial `trial`, from 0, is a catch trial: 4 of the first 8, then 1 of every 9, at places drawn from
+/// the seed.
+[[nodiscard]] bool isCatchTrial(std::uint64_t seed, int trial);
+
+} // namespace model
