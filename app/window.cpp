@@ -1,11 +1,15 @@
 #include "app/window.h"
 #include "app/accessible_text.h"
 #include "app/page_image_provider.h"
+#include "app/preferences.h"
 #include "app/viewmodels/app_shell.h"
+#include <QFont>
 #include <QGuiApplication>
+#include <QPalette>
 #include <QQmlApplicationEngine>
 #include <QQuickStyle>
 #include <QQuickWindow>
+#include <QScreen>
 #include <iostream>
 
 namespace app {
@@ -19,6 +23,20 @@ void endWhenReady(const QQuickWindow &window) {
         std::cout << "ready" << std::endl;
         QCoreApplication::quit();
     });
+}
+
+/// As it was left; at the first start as the desktop is.
+void applyPreferences(Preferences &preferences, AppShell &shell) {
+    SettingsViewModel &settings = shell.settings();
+    if (preferences.value(QStringLiteral("theme")).isEmpty()) {
+        shell.setThemeMode(themeOf(QGuiApplication::palette()));
+        shell.setTextScale(
+            textScaleOf(QGuiApplication::font(), QGuiApplication::primaryScreen()->logicalDotsPerInch()));
+    }
+    settings.restore([&preferences](const QString &name) { return preferences.value(name); });
+    QObject::connect(
+        &settings, &SettingsViewModel::kept, &settings,
+        [&preferences](const QString &name, const QString &value) { preferences.keep(name, value); });
 }
 
 } // namespace
@@ -37,16 +55,27 @@ int runWindow(int argc, char **argv, const WindowStart &start) {
     AppShell shell(start.store, model::KeyCost{}, *pictures);
     if (start.demo)
         shell.openPracticeAtStart();
-    engine.setInitialProperties(
-        {{QStringLiteral("shell"), QVariant::fromValue(static_cast<ShellViewModel *>(&shell))}});
+    Preferences preferences;
+    applyPreferences(preferences, shell);
+    QVariantMap properties{
+        {QStringLiteral("shell"), QVariant::fromValue(static_cast<ShellViewModel *>(&shell))}};
+    if (const QSize size = preferences.windowSize().boundedTo(application.primaryScreen()->availableSize());
+        preferences.windowSize().isValid()) {
+        properties[QStringLiteral("width")] = size.width();
+        properties[QStringLiteral("height")] = size.height();
+    }
+    engine.setInitialProperties(properties);
     engine.load(QUrl(QStringLiteral("qrc:/qt/qml/Feltmark/screens/Main.qml")));
     if (engine.rootObjects().isEmpty()) {
         std::cerr << "feltmark: The window cannot be shown on this display.\n";
         return 1;
     }
+    const auto *window = qobject_cast<QQuickWindow *>(engine.rootObjects().constFirst());
     if (start.timed)
-        endWhenReady(*qobject_cast<QQuickWindow *>(engine.rootObjects().constFirst()));
+        endWhenReady(*window);
     const int status = QGuiApplication::exec();
+    if (!start.timed && window->visibility() == QWindow::Windowed)
+        preferences.keepWindowSize(window->size());
     shell.lock();
     return status;
 }

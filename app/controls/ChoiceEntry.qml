@@ -102,7 +102,7 @@ Column {
                     text: row.modelData
                     chosen: row.index === entry.chosenIndex
                     activeFocusOnTab: row.activeFocus || row.index === group.tabStop
-                    Accessible.description: group.hintTold ? "" : entry.hint
+                    Accessible.description: group.hintTold || !Theme.hints ? "" : entry.hint
                     onActiveFocusChanged: if (!row.activeFocus)
                         group.hintTold = true
                     onPicked: entry.take(row.index)

@@ -34,6 +34,7 @@ ModalPane {
     function go(key: string): void {
         if (key === "")
             return;
+        pause.stop();
         menu.close();
         if (key.startsWith("command:"))
             menu.acted(key.slice(8));

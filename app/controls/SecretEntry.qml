@@ -44,7 +44,7 @@ Column {
 
         readonly property bool unsaved: true // undo stays inside: a passphrase is no part of the record
         readonly property string spokenName: entry.error ? qsTr("%1, error: %2").arg(entry.label).arg(entry.error) : entry.label
-        readonly property string spokenHint: entry.hint
+        readonly property string spokenHint: Theme.hints ? entry.hint : ""
 
         width: entry.width
         height: Math.max(Theme.target, contentHeight + topPadding + bottomPadding)

@@ -68,7 +68,7 @@ Column {
             property bool hintTold: false
             readonly property bool unsaved: area.isUnsaved()
             readonly property string spokenName: Joined.joined([entry.label, entry.unit, entry.unavailable ? qsTr("unavailable") : "", entry.error ? qsTr("error: %1").arg(entry.error) : "", entry.note], ",")
-            readonly property string spokenHint: entry.unavailable || (area.hintTold ? "" : entry.hint)
+            readonly property string spokenHint: entry.unavailable || (area.hintTold || !Theme.hints ? "" : entry.hint)
 
             function isUnsaved(): bool {
                 return area.text !== area.handedOver && !area.readOnly;

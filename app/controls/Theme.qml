@@ -7,34 +7,38 @@ import QtQuick
 QtObject {
     id: theme
 
-    property string mode: "light" // light, dark, contrast
+    property string mode: "light" // light, dark, contrast (light on black), paper (black on white), own
     property real scale: 1 // text size, 1 to 4
+    property color ownInk: "#1A1E23" // the two colours of mode "own"
+    property color ownPaper: "#FFFFFF"
+    property bool hints: true // a field's hint is spoken on its first visit
 
-    readonly property int column: mode === "contrast" ? 2 : mode === "dark" ? 1 : 0
+    readonly property int column: Math.max(0, ["light", "dark", "contrast", "paper", "own"].indexOf(mode))
+    readonly property bool bare: column > 1 // edges instead of grounds
 
     // Grounds.
-    readonly property color page: ["#F6F4EF", "#15191C", "#000000"][column]
-    readonly property color surface: ["#FFFFFF", "#1E2428", "#000000"][column] // card, field, row
-    readonly property color sunken: ["#E9E6DE", "#0F1214", "#000000"][column] // rail, message line, drawn wall
-    readonly property color accentSoft: ["#DCEBE6", "#1F3732", "#26230A"][column] // what is chosen
-    readonly property color errorSoft: ["#FBE9E6", "#43211D", "#2B0000"][column]
-    readonly property color cautionSoft: ["#FBEFD6", "#3D2F17", "#2A1D00"][column]
+    readonly property color page: ["#F6F4EF", "#15191C", "#000000", "#FFFFFF", ownPaper][column]
+    readonly property color surface: ["#FFFFFF", "#1E2428", "#000000", "#FFFFFF", ownPaper][column] // card, field, row
+    readonly property color sunken: ["#E9E6DE", "#0F1214", "#000000", "#FFFFFF", ownPaper][column] // rail, message line, drawn wall
+    readonly property color accentSoft: ["#DCEBE6", "#1F3732", "#26230A", "#E4EEFF", ownPaper][column] // what is chosen
+    readonly property color errorSoft: ["#FBE9E6", "#43211D", "#2B0000", "#FFFFFF", ownPaper][column]
+    readonly property color cautionSoft: ["#FBEFD6", "#3D2F17", "#2A1D00", "#FFFFFF", ownPaper][column]
     // Words: 7:1 on every ground they stand on.
-    readonly property color ink: ["#1A1E23", "#ECE9E2", "#FFFFFF"][column]
-    readonly property color inkSoft: ["#474B50", "#CDCFCB", "#FFFFFF"][column] // hint, usual fact
-    readonly property color accent: ["#16504A", "#9ADCCC", "#FFE45C"][column] // to act on, chosen
-    readonly property color accentInk: ["#FFFFFF", "#0E1A18", "#000000"][column] // on accent
-    readonly property color error: ["#8C1D18", "#FFB4A8", "#FFB3B3"][column]
-    readonly property color caution: ["#6B3F00", "#FFD08A", "#FFD27A"][column]
+    readonly property color ink: ["#1A1E23", "#ECE9E2", "#FFFFFF", "#000000", ownInk][column]
+    readonly property color inkSoft: ["#474B50", "#CDCFCB", "#FFFFFF", "#000000", ownInk][column] // hint, usual fact
+    readonly property color accent: ["#16504A", "#9ADCCC", "#FFE45C", "#00308F", ownInk][column] // to act on, chosen
+    readonly property color accentInk: ["#FFFFFF", "#0E1A18", "#000000", "#FFFFFF", ownPaper][column] // on accent
+    readonly property color error: ["#8C1D18", "#FFB4A8", "#FFB3B3", "#8A0000", ownInk][column]
+    readonly property color caution: ["#6B3F00", "#FFD08A", "#FFD27A", "#5A3300", ownInk][column]
     // Edges: 4.5:1, but for `line`, which only separates.
-    readonly property color edge: ["#625F57", "#A3AAAD", "#FFFFFF"][column]
-    readonly property color line: ["#D2CDC2", "#3A4247", "#FFFFFF"][column]
-    readonly property color focus: ["#5B21B6", "#FFC857", "#5CF0FF"][column]
-    readonly property color focusHalo: ["#FFFFFF", "#0F1214", "#000000"][column]
+    readonly property color edge: ["#625F57", "#A3AAAD", "#FFFFFF", "#000000", ownInk][column]
+    readonly property color line: ["#D2CDC2", "#3A4247", "#FFFFFF", "#000000", ownInk][column]
+    readonly property color focus: ["#5B21B6", "#FFC857", "#5CF0FF", "#A3007A", ownInk][column]
+    readonly property color focusHalo: ["#FFFFFF", "#0F1214", "#000000", "#FFFFFF", ownPaper][column]
     // Charts: now, before, aim.
-    readonly property color now: ["#1D4F91", "#8CB8FF", "#9CC4FF"][column]
-    readonly property color before: ["#A8430A", "#F2A65A", "#FFB25C"][column]
-    readonly property color aim: ["#5D5A52", "#B5B2A9", "#FFFFFF"][column]
+    readonly property color now: ["#1D4F91", "#8CB8FF", "#9CC4FF", "#00308F", ownInk][column]
+    readonly property color before: ["#A8430A", "#F2A65A", "#FFB25C", "#A13D00", ownInk][column]
+    readonly property color aim: ["#5D5A52", "#B5B2A9", "#FFFFFF", "#000000", ownInk][column]
 
     // Type. A heading grows less than the text, or one word would fill a line at 400 %.
     readonly property string family: "Noto Sans"
@@ -50,7 +54,7 @@ QtObject {
     readonly property int target: Math.max(44, Math.ceil(body * 1.4) + 2 * gap) // least height of a control
     readonly property int radius: 8
     readonly property int cardRadius: 12
-    readonly property int cardEdge: mode === "contrast" ? 2 : 1
+    readonly property int cardEdge: bare ? 2 : 1
     readonly property int controlEdge: Math.round(2 * growth)
     readonly property int ring: Math.round(3 * growth)
     readonly property int halo: 2

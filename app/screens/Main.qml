@@ -113,6 +113,21 @@ Window {
         property: "scale"
         value: window.shell.textScale
     }
+    Binding {
+        target: Theme
+        property: "ownInk"
+        value: window.shell.ownInk
+    }
+    Binding {
+        target: Theme
+        property: "ownPaper"
+        value: window.shell.ownPaper
+    }
+    Binding {
+        target: Theme
+        property: "hints"
+        value: !window.shell.shortSpeech
+    }
     Connections {
         target: window.shell
 

@@ -28,7 +28,6 @@ AppShell::AppShell(std::filesystem::path store, model::KeyCost cost, PageImagePr
     : m_folder(std::move(store)), m_cost(cost), m_settings(this) {
     definePages(pictures);
     connect(&m_session, &Session::changed, this, &AppShell::refreshRail);
-    connect(&m_settings, &SettingsViewModel::kept, &m_session, &Session::keepSetting);
     m_idle.setSingleShot(true);
     connect(&m_idle, &QTimer::timeout, this, &AppShell::warnOrLock);
     QCoreApplication::instance()->installEventFilter(this);
@@ -100,7 +99,6 @@ bool AppShell::openPage(const QString &key) {
     setLocked(false);
     if (key == QLatin1String("caseload"))
         m_session.closeClient();
-    m_settings.restore([this](const QString &setting) { return m_session.setting(setting); });
     auto model = kind->second.make();
     m_pageModel = model.get();
     m_pageModel->startAtRow(std::exchange(m_startRow, {}));

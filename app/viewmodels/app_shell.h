@@ -22,6 +22,7 @@ public:
     ~AppShell() override;
 
     [[nodiscard]] Session &session() { return m_session; }
+    [[nodiscard]] SettingsViewModel &settings() { return m_settings; }
     void openPracticeAtStart();
 
     void undo() override;

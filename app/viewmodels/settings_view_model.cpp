@@ -8,12 +8,21 @@ struct Look {
     const char *mode;
     const char *words;
 };
-constexpr std::array looks{Look{"light", QT_TRANSLATE_NOOP("app::SettingsViewModel", "Light")},
-                           Look{"dark", QT_TRANSLATE_NOOP("app::SettingsViewModel", "Dark")},
-                           Look{"contrast", QT_TRANSLATE_NOOP("app::SettingsViewModel", "High contrast")}};
+constexpr std::array looks{
+    Look{"light", QT_TRANSLATE_NOOP("app::SettingsViewModel", "Light")},
+    Look{"dark", QT_TRANSLATE_NOOP("app::SettingsViewModel", "Dark")},
+    Look{"contrast", QT_TRANSLATE_NOOP("app::SettingsViewModel", "High contrast, dark")},
+    Look{"paper", QT_TRANSLATE_NOOP("app::SettingsViewModel", "High contrast, light")},
+    Look{"own", QT_TRANSLATE_NOOP("app::SettingsViewModel", "Own colours")}};
 
 const QString keyPrefix = QStringLiteral("key.");
 const QString switchedOff = QStringLiteral("off");
+const QString shortSpeech = QStringLiteral("short"), fullSpeech = QStringLiteral("full");
+
+QString speechWords(bool isShort) {
+    return isShort ? SettingsViewModel::tr("Short: no hints")
+                   : SettingsViewModel::tr("Full: hints once a page");
+}
 
 QString percent(double scale) {
     return SettingsViewModel::tr("%1 percent").arg(qRound(100 * scale));
@@ -26,6 +35,9 @@ SettingsViewModel::SettingsViewModel(ShellViewModel *shell) : QObject(shell), m_
         fill();
         emit kept(QStringLiteral("theme"), shell->themeMode());
         emit kept(QStringLiteral("textScale"), QString::number(shell->textScale()));
+        emit kept(QStringLiteral("ownInk"), shell->ownInk());
+        emit kept(QStringLiteral("ownPaper"), shell->ownPaper());
+        emit kept(QStringLiteral("speech"), shell->isShortSpeech() ? shortSpeech : fullSpeech);
     });
     fill();
 }
@@ -39,6 +51,8 @@ void SettingsViewModel::edit(const QString &key, const QString &value) {
     for (const double scale : ShellViewModel::scales())
         if (key == QLatin1String("textScale") && value == percent(scale))
             taken = QString::number(scale);
+    if (key == QLatin1String("speech"))
+        taken = value == speechWords(true) ? shortSpeech : fullSpeech;
     const QString why = apply(key, taken);
     if (why.isEmpty()) {
         if (key.startsWith(keyPrefix))
@@ -52,7 +66,11 @@ void SettingsViewModel::edit(const QString &key, const QString &value) {
 }
 
 void SettingsViewModel::restore(const std::function<QString(const QString &)> &keptOf) {
-    for (const QString &look : {QStringLiteral("theme"), QStringLiteral("textScale")})
+    if (const QString ink = keptOf(QStringLiteral("ownInk")), paper = keptOf(QStringLiteral("ownPaper"));
+        !ink.isEmpty() && !paper.isEmpty())
+        static_cast<void>(m_shell->setOwnColours(ink, paper));
+    for (const QString &look :
+         {QStringLiteral("theme"), QStringLiteral("textScale"), QStringLiteral("speech")})
         if (const QString value = keptOf(look); !value.isEmpty())
             static_cast<void>(apply(look, value));
     std::vector<std::pair<QString, QString>> changed;
@@ -71,6 +89,12 @@ QString SettingsViewModel::apply(const QString &key, const QString &value) {
         m_shell->setThemeMode(value);
     else if (key == QLatin1String("textScale"))
         m_shell->setTextScale(value.toDouble());
+    else if (key == QLatin1String("speech"))
+        m_shell->setShortSpeech(value == shortSpeech);
+    else if (key == QLatin1String("ownInk"))
+        return m_shell->setOwnColours(value, m_shell->ownPaper());
+    else if (key == QLatin1String("ownPaper"))
+        return m_shell->setOwnColours(m_shell->ownInk(), value);
     else if (key.startsWith(keyPrefix))
         return m_shell->keys()->setSequences(key.mid(keyPrefix.size()), value);
     return {};
@@ -96,12 +120,28 @@ void SettingsViewModel::fill() {
                    .value = percent(m_shell->textScale())};
     for (const double scale : ShellViewModel::scales())
         size.choices << percent(scale);
-    std::vector<FormField> fields{
-        std::move(theme), std::move(size),
+    FormField speech{.key = QStringLiteral("speech"),
+                     .kind = FieldKind::Choice,
+                     .label = tr("Speech"),
+                     .value = speechWords(m_shell->isShortSpeech()),
+                     .choices = {speechWords(false), speechWords(true)}};
+    std::vector<FormField> fields{std::move(theme)};
+    if (m_shell->themeMode() == QLatin1String("own")) {
+        const QString hint = tr("A name such as navy or cream, or six digits such as #10203A.");
+        fields.push_back(
+            {.key = QStringLiteral("ownInk"), .label = tr("Ink"), .hint = hint, .value = m_shell->ownInk()});
+        fields.push_back({.key = QStringLiteral("ownPaper"),
+                          .label = tr("Paper"),
+                          .hint = hint,
+                          .value = m_shell->ownPaper()});
+    }
+    const std::vector<FormField> others{
+        std::move(size), std::move(speech),
         FormField{.key = QStringLiteral("keys"), .kind = FieldKind::Heading, .label = tr("Keys")},
         FormField{.key = QStringLiteral("how"),
                   .kind = FieldKind::Quiet,
                   .label = tr("More than one key: put a comma between. Nothing switches a key off.")}};
+    fields.insert(fields.end(), others.begin(), others.end());
     for (const KeyCommand &command : m_shell->keys()->rows())
         fields.push_back(keyField(command));
     for (FormField &field : fields)

@@ -1,4 +1,6 @@
 #include "app/viewmodels/shell_view_model.h"
+#include "app/contrast.h"
+#include <QColor>
 #include <QVariant>
 #include <algorithm>
 #include <array>
@@ -6,6 +8,8 @@
 namespace app {
 namespace {
 
+constexpr std::array themeModes{"light", "dark", "contrast", "paper", "own"};
+constexpr double leastContrast = 7; // Web Content Accessibility Guidelines 2.2, 1.4.6
 constexpr std::array textScales{1.0, 1.25, 1.5, 2.0, 3.0, 4.0};
 constexpr size_t keptMessages = 50;
 constexpr qint64 progressEveryMs = 10'000;
@@ -106,11 +110,30 @@ void ShellViewModel::setTextScale(double scale) {
 }
 
 void ShellViewModel::setThemeMode(const QString &mode) {
-    const bool known =
-        mode == QLatin1String("light") || mode == QLatin1String("dark") || mode == QLatin1String("contrast");
-    if (!known || mode == m_themeMode)
+    if (std::ranges::find(themeModes, mode) == themeModes.end() || mode == m_themeMode)
         return;
     m_themeMode = mode;
+    emit looksChanged();
+}
+
+QString ShellViewModel::setOwnColours(const QString &ink, const QString &paper) {
+    for (const QString &typed : {ink, paper})
+        if (!QColor::isValidColor(typed.trimmed()))
+            return tr("Not a colour: %1. Try navy, cream or #10203A.").arg(typed);
+    const double ratio = contrastRatio(QColor(ink.trimmed()), QColor(paper.trimmed()));
+    if (ratio < leastContrast)
+        return tr("Ink and paper differ by %1 to 1 only; words need 7 to 1. Take a darker or a lighter one.")
+            .arg(ratio, 0, 'f', 1);
+    m_ownInk = ink.trimmed();
+    m_ownPaper = paper.trimmed();
+    emit looksChanged();
+    return {};
+}
+
+void ShellViewModel::setShortSpeech(bool isShort) {
+    if (isShort == m_shortSpeech)
+        return;
+    m_shortSpeech = isShort;
     emit looksChanged();
 }
 

@@ -42,6 +42,9 @@ class ShellViewModel : public QObject {
     Q_PROPERTY(double progress READ progress NOTIFY changed)
     Q_PROPERTY(double textScale READ textScale WRITE setTextScale NOTIFY looksChanged)
     Q_PROPERTY(QString themeMode READ themeMode WRITE setThemeMode NOTIFY looksChanged)
+    Q_PROPERTY(QString ownInk READ ownInk NOTIFY looksChanged)
+    Q_PROPERTY(QString ownPaper READ ownPaper NOTIFY looksChanged)
+    Q_PROPERTY(bool shortSpeech READ isShortSpeech NOTIFY looksChanged)
     Q_PROPERTY(QString message READ message NOTIFY messageChanged)
     Q_PROPERTY(app::StepModel *steps READ steps CONSTANT)
     Q_PROPERTY(app::KeyModel *keys READ keys CONSTANT)
@@ -69,8 +72,14 @@ public:
     [[nodiscard]] static std::vector<double> scales();
     /// 1 to 4; other values are refused.
     [[nodiscard]] double textScale() const { return m_textScale; }
-    /// "light", "dark" or "contrast"; other words are refused.
+    /// "light", "dark", "contrast" (light on black), "paper" (black on white) or "own"; other words are
+    /// refused.
     [[nodiscard]] QString themeMode() const { return m_themeMode; }
+    /// The colours of the mode "own": names or "#RRGGBB", as they were typed.
+    [[nodiscard]] QString ownInk() const { return m_ownInk; }
+    [[nodiscard]] QString ownPaper() const { return m_ownPaper; }
+    /// No hints are spoken.
+    [[nodiscard]] bool isShortSpeech() const { return m_shortSpeech; }
     [[nodiscard]] QString message() const { return m_message; }
     [[nodiscard]] StepModel *steps() { return &m_steps; }
     [[nodiscard]] KeyModel *keys() { return &m_keys; }
@@ -94,6 +103,9 @@ public:
     Q_INVOKABLE void plainSize();
     void setTextScale(double scale);
     void setThemeMode(const QString &mode);
+    /// A sentence if one is no colour, or if they differ by less than 7 : 1; else empty.
+    [[nodiscard]] QString setOwnColours(const QString &ink, const QString &paper);
+    void setShortSpeech(bool isShort);
 
     /// Undoes one action of the record and says which. The base has no record.
     Q_INVOKABLE virtual void undo();
@@ -152,6 +164,8 @@ private:
     QString m_message;
     QString m_busyWith;
     QString m_themeMode = QStringLiteral("light");
+    QString m_ownInk = QStringLiteral("#10203A"), m_ownPaper = QStringLiteral("#FFF6D8");
+    bool m_shortSpeech = false;
     QElapsedTimer m_sinceProgressSaid;
     double m_progress = 0;
     double m_textScale = 1;

@@ -84,7 +84,7 @@ TEST_P(ThemeContrast, isEnoughForEveryPair) {
     }
 }
 
-INSTANTIATE_TEST_SUITE_P(Modes, ThemeContrast, testing::Values("light", "dark", "contrast"));
+INSTANTIATE_TEST_SUITE_P(Modes, ThemeContrast, testing::Values("light", "dark", "contrast", "paper", "own"));
 
 } // namespace
 

@@ -58,7 +58,7 @@ TEST_P(ThemedLayout, holdsInEveryTextSizeAndWindowSize) {
         }
 }
 
-INSTANTIATE_TEST_SUITE_P(Themes, ThemedLayout, testing::Values("light", "dark", "contrast"));
+INSTANTIATE_TEST_SUITE_P(Themes, ThemedLayout, testing::Values("light", "dark", "contrast", "paper", "own"));
 
 TEST_F(Layout, holdsInEveryDialog) {
     ASSERT_NE(window(), nullptr);
@@ -92,7 +92,8 @@ TEST_F(Layout, holdsThroughManyLiveChanges) {
         m_shell.goTo(QString::fromLatin1(page));
         for (int change = 0; change < 12; ++change) {
             m_shell.setTextScale(one(scales));
-            m_shell.setThemeMode(QString::fromLatin1(one(std::array{"light", "dark", "contrast"})));
+            m_shell.setThemeMode(
+                QString::fromLatin1(one(std::array{"light", "dark", "contrast", "paper", "own"})));
             window()->resize(one(std::array{640, 1024, 1280, 1366, 1920}), 768);
             expectNoFaults(QStringLiteral("%1 after change %2: %3 %, %4 wide")
                                .arg(QString::fromLatin1(page))

@@ -1,7 +1,11 @@
+#include "app/preferences.h"
 #include "app/viewmodels/form_model.h"
 #include "app/viewmodels/settings_view_model.h"
 #include "app/viewmodels/shell_view_model.h"
+#include <QFont>
+#include <QPalette>
 #include <QSignalSpy>
+#include <algorithm>
 #include <gmock/gmock.h>
 #include <map>
 
@@ -9,6 +13,7 @@ namespace app {
 namespace {
 
 using testing::ElementsAre;
+using testing::HasSubstr;
 using testing::IsEmpty;
 
 std::vector<FormField> fields(std::initializer_list<const char *> keys) {
@@ -169,7 +174,7 @@ TEST(Settings, keepWhatWasChosenAndRestoreIt) {
     ShellViewModel shell;
     SettingsViewModel settings(&shell);
     QSignalSpy kept(&settings, &SettingsViewModel::kept);
-    settings.edit("theme", "High contrast");
+    settings.edit("theme", "High contrast, dark");
     EXPECT_EQ(shell.themeMode(), "contrast");
     EXPECT_TRUE(kept.contains(QVariantList{"theme", "contrast"}));
     ShellViewModel next;
@@ -181,6 +186,54 @@ TEST(Settings, keepWhatWasChosenAndRestoreIt) {
         return QString();
     });
     EXPECT_EQ(next.themeMode(), "contrast");
+}
+
+// Contrast of #777777 on white is 4.48: W3C, technique G18.
+TEST(Settings, refuseOwnColoursThatAreTooNearEachOther) {
+    ShellViewModel shell;
+    SettingsViewModel settings(&shell);
+    settings.edit("theme", "Own colours");
+    EXPECT_EQ(shell.themeMode(), "own");
+    settings.edit("ownPaper", "white");
+    settings.edit("ownInk", "#777777");
+    EXPECT_NE(shell.ownInk(), "#777777");
+    const auto ink = std::ranges::find(settings.form()->rows(), "ownInk", &FormField::key);
+    ASSERT_NE(ink, settings.form()->rows().end());
+    EXPECT_EQ(ink->value, "#777777");
+    EXPECT_THAT(ink->error.toStdString(), HasSubstr("4.5 to 1"));
+    settings.edit("ownInk", "navy");
+    EXPECT_EQ(shell.ownInk(), "navy");
+    settings.edit("ownInk", "reddish");
+    EXPECT_EQ(shell.ownInk(), "navy");
+}
+
+TEST(Settings, takeShortSpeechAndGiveItBack) {
+    ShellViewModel shell;
+    SettingsViewModel settings(&shell);
+    QSignalSpy kept(&settings, &SettingsViewModel::kept);
+    settings.edit("speech", "Short: no hints");
+    EXPECT_TRUE(shell.isShortSpeech());
+    EXPECT_TRUE(kept.contains(QVariantList{"speech", "short"}));
+    settings.edit("speech", "Full: hints once a page");
+    EXPECT_FALSE(shell.isShortSpeech());
+}
+
+TEST(Preferences, beginWithTheColoursAndTextSizeOfTheDesktop) {
+    const auto desktop = [](const QColor &paper, const QColor &ink) {
+        QPalette palette;
+        palette.setColor(QPalette::Window, paper);
+        palette.setColor(QPalette::WindowText, ink);
+        return themeOf(palette);
+    };
+    EXPECT_EQ(desktop("#efefef", "#000000"), "light");
+    EXPECT_EQ(desktop("#2a2a2a", "#f0f0f0"), "dark");
+    EXPECT_EQ(desktop("#000000", "#ffffff"), "contrast");
+    EXPECT_EQ(desktop("#ffffff", "#000000"), "paper");
+    EXPECT_EQ(textScaleOf(QFont("Sans", 9), 96), 1);
+    EXPECT_EQ(textScaleOf(QFont("Sans", 11), 96), 1);
+    EXPECT_EQ(textScaleOf(QFont("Sans", 11), 192), 2);
+    EXPECT_EQ(textScaleOf(QFont("Sans", 16), 96), 1.5);
+    EXPECT_EQ(textScaleOf(QFont("Sans", 72), 96), 4);
 }
 
 TEST(Settings, restoreKeysThatChangedPlacesAndOnesThatAreOff) {
