@@ -9,7 +9,9 @@ BodyHeights bodyHeights(Centimetres stature, std::optional<int> age) {
 }
 
 ReachZone reachZone(Centimetres height, Centimetres stature) {
+    constexpr Centimetres hair{1e-6}; // a boundary is not missed by rounding
     const BodyHeights body = bodyHeights(stature, std::nullopt);
+    height = height + hair;
     if (height < body.lowerLeg)
         return ReachZone::Floor;
     if (height < body.knuckle)

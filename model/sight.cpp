@@ -9,6 +9,7 @@ namespace {
 
 constexpr double millimetresPerPoint = 25.4 / 72.0;
 constexpr double minutesOfLetter = 5.0;
+constexpr double millimetresPerM = 1.4544;
 
 double radians(double degrees) {
     return degrees * std::numbers::pi / 180.0;
@@ -70,7 +71,11 @@ Result<Millimetres> xHeightOf(Points size, double ratio) {
 }
 
 double mUnits(Millimetres height) {
-    return height.value / 1.4544;
+    return height.value / millimetresPerM;
+}
+
+Millimetres heightOfMUnits(double m) {
+    return {m * millimetresPerM};
 }
 
 double weberThreshold(double logContrastSensitivity) {

@@ -40,6 +40,7 @@ struct Acuity {
 /// Print size in M units: a letter of 1 M is 1.4544 mm high, 5 minutes of arc at 1 m (Sloan; the definition
 /// is from memory).
 [[nodiscard]] double mUnits(Millimetres height);
+[[nodiscard]] Millimetres heightOfMUnits(double m);
 
 /// x-height of Noto Sans in em, as its OS/2 table gives it; all print of this program is set in it.
 inline constexpr double paperXHeightRatio = 0.536;
@@ -48,9 +49,9 @@ inline constexpr double paperXHeightRatio = 0.536;
 /// beside it.
 enum class VisionCategory { None, Mild, Moderate, Severe, Blindness3, Blindness4, Blindness5 };
 /// Boundaries 6/12, 6/18, 6/60, 3/60, 1/60; a value typed as 6/18, 6/19, 20/60, 20/63, 20/70 or 0.3 counts as
-/// the boundary itself. `fieldAcross` of at most 20 degrees (10 in radius) makes it at least Blindness3. CF
-/// counts as 1/60 or better only if `typed` says so ("CF at 1 m"), or gives no distance. Source: WHO, ICD-10
-/// (2010) H54 and ICD-11 (2018).
+/// the boundary itself, and so does a boundary rounded to two decimals in logMAR or letters. `fieldAcross` of
+/// at most 20 degrees (10 in radius) makes it at least Blindness3. CF counts as 1/60 or better only if
+/// `typed` says so ("CF at 1 m"), or gives no distance. Source: WHO, ICD-10 (2010) H54 and ICD-11 (2018).
 [[nodiscard]] VisionCategory visionCategory(const Acuity &acuity, const std::string &typed,
                                             std::optional<double> fieldAcross);
 /// "moderate vision impairment (ICD-11), category 1 (ICD-10)".

@@ -7,11 +7,27 @@ namespace model {
 
 namespace {
 
+std::string withoutSpaces(const std::string &typed) {
+    std::string text = typed::tidy(typed);
+    std::erase(text, ' ');
+    std::replace(text.begin(), text.end(), ',', '.');
+    return text;
+}
+
 /// Printed values that stand for the boundary between mild and moderate, although some are a trifle worse
 /// than 6/18.
 bool isMildBoundary(const std::string &typed) {
-    const std::array<std::string, 6> printed{"6/18", "6/19", "20/60", "20/63", "20/70", "0.3"};
-    return std::find(printed.begin(), printed.end(), typed::tidy(typed)) != printed.end();
+    const std::array<std::string, 9> printed{"6/18",    "6/19", "20/60", "20/63",     "20/70",
+                                             "20/63.3", "0.3",  "0.30",  "0.3decimal"};
+    return std::find(printed.begin(), printed.end(), withoutSpaces(typed)) != printed.end();
+}
+
+/// Half a hundredth of a logMAR for what is typed to two decimals: 0.48 logMAR and 61 letters are 6/18.
+double roundingOf(const std::string &typed) {
+    const std::string text = typed::tidy(typed);
+    const bool twoDecimals =
+        text.find("logmar") != std::string::npos || text.find("letter") != std::string::npos;
+    return twoDecimals ? 0.005 : 1e-6;
 }
 
 /// Counting fingers nearer than a metre is worse than 1/60.
@@ -36,7 +52,7 @@ bool countedNearerThanOneMetre(const std::string &typed) {
 }
 
 VisionCategory byAcuity(const Acuity &acuity, const std::string &typed) {
-    constexpr double tolerance = 1e-6;
+    const double tolerance = roundingOf(typed);
     if (acuity.logMar) {
         const double value = acuity.logMar->value;
         if (value <= 0.301030 + tolerance)

@@ -1,0 +1,67 @@
+#include "model/notations.h"
+#include "model/typed.h"
+#include <cmath>
+
+namespace model {
+
+namespace {
+
+constexpr double pointsPerM = 8;
+
+/// `figures` significant figures, no trailing zeros, no exponent.
+std::string significant(double value, int figures) {
+    const int whole = static_cast<int>(std::floor(std::log10(value))) + 1;
+    const int decimals = figures - whole;
+    if (decimals >= 0)
+        return typed::words(value, decimals);
+    const double step = std::pow(10.0, -decimals);
+    return typed::words(std::round(value / step) * step, 0);
+}
+
+} // namespace
+
+std::string snellenOf(LogMar acuity, double distance) {
+    return typed::words(distance, 2) + "/" + significant(distance * minutesOf(acuity), 4);
+}
+
+double decimalOf(LogMar acuity) {
+    return std::pow(10.0, -acuity.value);
+}
+
+double minutesOf(LogMar acuity) {
+    return std::pow(10.0, acuity.value);
+}
+
+std::optional<double> letterScoreOf(LogMar acuity) {
+    const double letters = 85 - 50 * acuity.value;
+    return letters >= 0 ? std::optional(letters) : std::nullopt;
+}
+
+double mUnitsAt(LogMar acuity, Centimetres distance) {
+    return minutesOf(acuity) * distance.value / 100;
+}
+
+double nPointsAt(LogMar acuity, Centimetres distance) {
+    return mUnitsAt(acuity, distance) * pointsPerM;
+}
+
+LogMar atDistance(LogMar acuity, Centimetres from, Centimetres to) {
+    return {acuity.value + std::log10(from / to)};
+}
+
+std::string allNotations(const Acuity &acuity, std::optional<Centimetres> distance) {
+    if (!acuity.logMar)
+        return wordsOf(acuity);
+    const LogMar value = *acuity.logMar;
+    std::string words = snellenOf(value, 6) + ", " + snellenOf(value, 20) + ", decimal " +
+                        significant(decimalOf(value), 2) + ", " + wordsOf(acuity);
+    if (const auto letters = letterScoreOf(value))
+        words += ", " + typed::words(*letters, 0) + " letters";
+    if (distance)
+        words += "; at " + typed::words(distance->value, 1) + " cm " +
+                 significant(mUnitsAt(value, *distance), 2) + " M, N" +
+                 significant(nPointsAt(value, *distance), 2);
+    return words;
+}
+
+} // namespace model
