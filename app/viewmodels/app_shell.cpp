@@ -81,6 +81,8 @@ bool AppShell::openPage(const QString &key) {
             say(text(opened.error().sentence));
         return !opened || openPage(QStringLiteral("client"));
     }
+    if (key == QLatin1String("unlocked"))
+        return openWhereItWasLocked() || openPage(QStringLiteral("caseload"));
     if (key == QLatin1String("settings")) {
         showSettings();
         return true;
@@ -113,8 +115,13 @@ bool AppShell::openPage(const QString &key) {
     if (m_shownPages.size() > 1) // the page before still finishes its last event
         m_shownPages.front().release()->deleteLater(), m_shownPages.erase(m_shownPages.begin());
     refreshRail();
-    setIdleMinutes(m_idleMinutes);
+    waitForIdle();
     return true;
+}
+
+bool AppShell::openWhereItWasLocked() {
+    const auto left = std::exchange(m_left, {});
+    return left && m_kinds.contains(left->page) && m_session.openClient(left->client) && openPage(left->page);
 }
 
 bool AppShell::openThing(const QString &id) {
@@ -160,8 +167,10 @@ void AppShell::closeRecord() {
     m_idle.stop();
     if (const auto noted = m_session.note("locked", {}); !noted)
         say(text(noted.error().sentence));
+    m_left.reset();
+    if (m_session.hasClient() && !m_session.isPractice())
+        m_left = Left{m_session.record().client.id, page()};
     setLocked(true); // the window lets go of the page first
-    m_place = {};
     m_session.close();
     showEntry();
     say(tr("Locked. Passphrase."));
@@ -260,11 +269,10 @@ void AppShell::stopWork() {
         m_pageModel->stopWork();
 }
 
-void AppShell::setIdleMinutes(int minutes) {
-    m_idleMinutes = minutes;
+void AppShell::waitForIdle() {
     m_warned = false;
     if (m_session.isOpen() && !m_session.isPractice())
-        m_idle.start(m_idleMinutes * 60'000 - secondsOfWarning * 1000);
+        m_idle.start(lockMinutes() * 60'000 - secondsOfWarning * 1000);
 }
 
 void AppShell::warnOrLock() {
@@ -281,7 +289,7 @@ bool AppShell::eventFilter(QObject *watched, QEvent *event) {
     const auto type = event->type();
     if ((type == QEvent::KeyPress || type == QEvent::MouseButtonPress || type == QEvent::TouchBegin) &&
         m_idle.isActive())
-        setIdleMinutes(m_idleMinutes);
+        waitForIdle();
     return ShellViewModel::eventFilter(watched, event);
 }
 

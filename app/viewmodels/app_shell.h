@@ -31,8 +31,6 @@ public:
     void findDestinations(const QString &filter) override;
     void stopWork() override;
 
-    /// Minutes without a key until the records lock, 1 to 30.
-    void setIdleMinutes(int minutes);
     bool eventFilter(QObject *watched, QEvent *event) override;
 
 protected:
@@ -52,6 +50,8 @@ private:
     void showSettings();
     void refreshRail();
     void warnOrLock();
+    void waitForIdle();
+    bool openWhereItWasLocked();
 
     Session m_session;
     std::filesystem::path m_folder;
@@ -63,8 +63,12 @@ private:
     EntryViewModel *m_entry = nullptr;
     model::Id m_place;  // shelf in hand on the contents page
     QString m_startRow; // row that the next page starts at
+    struct Left {
+        model::Id client;
+        QString page;
+    };
+    std::optional<Left> m_left; // where the records were locked
     QTimer m_idle;
-    int m_idleMinutes = 5;
     bool m_warned = false;
 };
 

@@ -153,7 +153,7 @@ void EntryViewModel::entered(Store store, const QString &author) {
     m_busy = false;
     m_error.clear();
     m_session.openStore(std::move(store), author);
-    m_shell.goTo(QStringLiteral("caseload"));
+    m_shell.goTo(QStringLiteral("unlocked"));
     m_shell.say(tr("Unlocked."));
     for (const auto &notice : m_session.store()->notices())
         m_shell.say(QString::fromStdString(notice));

@@ -19,6 +19,10 @@ const QString keyPrefix = QStringLiteral("key.");
 const QString switchedOff = QStringLiteral("off");
 const QString shortSpeech = QStringLiteral("short"), fullSpeech = QStringLiteral("full");
 
+QString minutesWords(int minutes) {
+    return SettingsViewModel::tr("%1 minutes").arg(minutes);
+}
+
 QString speechWords(bool isShort) {
     return isShort ? SettingsViewModel::tr("Short: no hints")
                    : SettingsViewModel::tr("Full: hints once a page");
@@ -37,6 +41,7 @@ SettingsViewModel::SettingsViewModel(ShellViewModel *shell) : QObject(shell), m_
         emit kept(QStringLiteral("textScale"), QString::number(shell->textScale()));
         emit kept(QStringLiteral("ownInk"), shell->ownInk());
         emit kept(QStringLiteral("ownPaper"), shell->ownPaper());
+        emit kept(QStringLiteral("lockMinutes"), QString::number(shell->lockMinutes()));
         emit kept(QStringLiteral("speech"), shell->isShortSpeech() ? shortSpeech : fullSpeech);
     });
     fill();
@@ -51,6 +56,9 @@ void SettingsViewModel::edit(const QString &key, const QString &value) {
     for (const double scale : ShellViewModel::scales())
         if (key == QLatin1String("textScale") && value == percent(scale))
             taken = QString::number(scale);
+    for (const int minutes : ShellViewModel::lockChoices())
+        if (key == QLatin1String("lockMinutes") && value == minutesWords(minutes))
+            taken = QString::number(minutes);
     if (key == QLatin1String("speech"))
         taken = value == speechWords(true) ? shortSpeech : fullSpeech;
     const QString why = apply(key, taken);
@@ -69,8 +77,8 @@ void SettingsViewModel::restore(const std::function<QString(const QString &)> &k
     if (const QString ink = keptOf(QStringLiteral("ownInk")), paper = keptOf(QStringLiteral("ownPaper"));
         !ink.isEmpty() && !paper.isEmpty())
         static_cast<void>(m_shell->setOwnColours(ink, paper));
-    for (const QString &look :
-         {QStringLiteral("theme"), QStringLiteral("textScale"), QStringLiteral("speech")})
+    for (const QString &look : {QStringLiteral("theme"), QStringLiteral("textScale"),
+                                QStringLiteral("speech"), QStringLiteral("lockMinutes")})
         if (const QString value = keptOf(look); !value.isEmpty())
             static_cast<void>(apply(look, value));
     std::vector<std::pair<QString, QString>> changed;
@@ -89,6 +97,8 @@ QString SettingsViewModel::apply(const QString &key, const QString &value) {
         m_shell->setThemeMode(value);
     else if (key == QLatin1String("textScale"))
         m_shell->setTextScale(value.toDouble());
+    else if (key == QLatin1String("lockMinutes"))
+        m_shell->setLockMinutes(value.toInt());
     else if (key == QLatin1String("speech"))
         m_shell->setShortSpeech(value == shortSpeech);
     else if (key == QLatin1String("ownInk"))
@@ -125,6 +135,13 @@ void SettingsViewModel::fill() {
                      .label = tr("Speech"),
                      .value = speechWords(m_shell->isShortSpeech()),
                      .choices = {speechWords(false), speechWords(true)}};
+    FormField lock{.key = QStringLiteral("lockMinutes"),
+                   .kind = FieldKind::Choice,
+                   .label = tr("Lock after no key for"),
+                   .hint = tr("A warning comes one minute before; any key keeps the records open."),
+                   .value = minutesWords(m_shell->lockMinutes())};
+    for (const int minutes : ShellViewModel::lockChoices())
+        lock.choices << minutesWords(minutes);
     std::vector<FormField> fields{std::move(theme)};
     if (m_shell->themeMode() == QLatin1String("own")) {
         const QString hint = tr("A name such as navy or cream, or six digits such as #10203A.");
@@ -136,7 +153,7 @@ void SettingsViewModel::fill() {
                           .value = m_shell->ownPaper()});
     }
     const std::vector<FormField> others{
-        std::move(size), std::move(speech),
+        std::move(size), std::move(speech), std::move(lock),
         FormField{.key = QStringLiteral("keys"), .kind = FieldKind::Heading, .label = tr("Keys")},
         FormField{.key = QStringLiteral("how"),
                   .kind = FieldKind::Quiet,

@@ -137,6 +137,18 @@ void ShellViewModel::setShortSpeech(bool isShort) {
     emit looksChanged();
 }
 
+std::vector<int> ShellViewModel::lockChoices() {
+    return {2, 5, 10, 15, 30};
+}
+
+void ShellViewModel::setLockMinutes(int minutes) {
+    const auto offered = lockChoices();
+    if (minutes == m_lockMinutes || std::ranges::find(offered, minutes) == offered.end())
+        return;
+    m_lockMinutes = minutes;
+    emit looksChanged();
+}
+
 void ShellViewModel::undo() {
     say(tr("Nothing to undo."));
 }

@@ -106,6 +106,11 @@ public:
     /// A sentence if one is no colour, or if they differ by less than 7 : 1; else empty.
     [[nodiscard]] QString setOwnColours(const QString &ink, const QString &paper);
     void setShortSpeech(bool isShort);
+    /// Minutes without a key until the records lock, on offer: 2 to 30.
+    [[nodiscard]] static std::vector<int> lockChoices();
+    [[nodiscard]] int lockMinutes() const { return m_lockMinutes; }
+    /// Other values are refused.
+    void setLockMinutes(int minutes);
 
     /// Undoes one action of the record and says which. The base has no record.
     Q_INVOKABLE virtual void undo();
@@ -166,6 +171,7 @@ private:
     QString m_themeMode = QStringLiteral("light");
     QString m_ownInk = QStringLiteral("#10203A"), m_ownPaper = QStringLiteral("#FFF6D8");
     bool m_shortSpeech = false;
+    int m_lockMinutes = 5;
     QElapsedTimer m_sinceProgressSaid;
     double m_progress = 0;
     double m_textScale = 1;

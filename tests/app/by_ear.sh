@@ -31,7 +31,7 @@ attempt() {
     sed -e "s#@STORE@#$work/store#g" -e "s#@PAPERS@#$work/papers#g" "$script" >"$steps"
     arguments=$(said run "$steps")
     [ -z "$(said program "$steps")" ] || program=$(dirname "$program")/$(said program "$steps")
-    case $name in axtree-*) tool=(axtree --no-tree) ;; *) tool=(hear --quiet-ms "${FELTMARK_QUIET_MS:-600}") ;; esac
+    case $name in axtree-*) tool=(axtree --no-tree --strict --allow "$here/axtree/allowed") ;; *) tool=(hear --quiet-ms "${FELTMARK_QUIET_MS:-600}") ;; esac
     (
         set -e
         if [ -n "$(said store "$steps")" ]; then "$(dirname "$program")/../tests/check/vault_case" create "$work/store"; fi

@@ -1,13 +1,16 @@
+#include "app/page_image_provider.h"
 #include "app/pages/caseload_page.h"
 #include "app/pages/client_page.h"
 #include "app/pages/kitchen_page.h"
 #include "app/session.h"
-#include "app/viewmodels/entry_view_model.h"
+#include "app/viewmodels/app_shell.h"
+#include "app/viewmodels/page_help.h"
 #include "model/demo.h"
 #include <QCoreApplication>
 #include <QSignalSpy>
 #include <QTemporaryDir>
 #include <gmock/gmock.h>
+#include <set>
 
 namespace app {
 namespace {
@@ -124,6 +127,66 @@ TEST(Session, closingForgetsTheClient) {
     EXPECT_FALSE(session.isOpen());
     EXPECT_FALSE(session.hasClient());
     EXPECT_TRUE(session.findings().all.empty());
+}
+
+// Two things of one shelf are two places to go to.
+TEST(AppShell, goesToEachThingInItsOwnRow) {
+    PageImageProvider pictures;
+    AppShell shell({}, model::KeyCost::cheapest(), pictures);
+    shell.openPracticeAtStart();
+    shell.goTo("open:" + text(idOf(shell.session(), "Idris").text));
+    const auto &things = shell.session().record().things;
+    const auto shelf = things.front().place;
+    std::vector<QString> asked;
+    for (const auto &thing : things)
+        if (thing.place == shelf)
+            asked.push_back(text(thing.name));
+    ASSERT_GE(asked.size(), 2U);
+    for (const QString &name : asked) {
+        shell.findDestinations(name);
+        const auto rows = shell.destinations()->rows();
+        const auto row = std::ranges::find_if(
+            rows, [&](const ListRow &r) { return r.title == name && r.key.startsWith("thing:"); });
+        ASSERT_NE(row, rows.end()) << name.toStdString();
+        shell.goTo(row->key);
+        EXPECT_EQ(shell.page(), "contents");
+        auto *page = shell.property("pageProperties").toMap().value("vm").value<PageViewModel *>();
+        ASSERT_NE(page, nullptr);
+        EXPECT_EQ("thing:" + page->startRow(), row->key);
+        EXPECT_EQ(std::ranges::count(page->rows()->rows(), page->startRow(), &ListRow::key), 1);
+    }
+}
+
+TEST(AppShell, everyPageHasHelpOfItsOwn) {
+    std::set<QString> helps;
+    for (const char *page : {"entry", "caseload", "client", "safety", "sight", "touch", "reach", "kitchen",
+                             "contents", "plan", "goals", "papers", "followup", "progress", "settings"})
+        helps.insert(helpFor(page));
+    EXPECT_EQ(helps.size(), 15U);
+}
+
+TEST(AppShell, comesBackToThePageWhereItWasLocked) {
+    QTemporaryDir folder;
+    static_cast<void>(newStore(folder));
+    PageImageProvider pictures;
+    AppShell shell(folder.filePath("store").toStdString(), model::KeyCost::cheapest(), pictures);
+    const auto unlock = [&] {
+        auto *entry = shell.property("pageProperties").toMap().value("entry").value<EntryViewModel *>();
+        ASSERT_NE(entry, nullptr);
+        QSignalSpy opened(&shell, &ShellViewModel::pageOpened);
+        entry->unlock(QString::fromStdString(passphrase));
+        ASSERT_TRUE(opened.wait(20'000));
+    };
+    unlock();
+    EXPECT_EQ(shell.page(), "caseload");
+    ASSERT_TRUE(shell.session().addClient("Invented Person", "K7"));
+    shell.goTo("safety");
+    shell.lock();
+    EXPECT_EQ(shell.page(), "entry");
+    EXPECT_FALSE(shell.session().hasClient());
+    unlock();
+    EXPECT_EQ(shell.page(), "safety");
+    EXPECT_EQ(shell.session().record().client.code, "K7");
 }
 
 TEST(Entry, setsUpRecordsOnlyWhenAGroupOfTheCodeIsTypedBack) {

@@ -218,6 +218,15 @@ TEST(Settings, takeShortSpeechAndGiveItBack) {
     EXPECT_FALSE(shell.isShortSpeech());
 }
 
+TEST(Settings, takeOnlyTheTimesThatAreOnOffer) {
+    ShellViewModel shell;
+    SettingsViewModel settings(&shell);
+    settings.edit("lockMinutes", "15 minutes");
+    EXPECT_EQ(shell.lockMinutes(), 15);
+    settings.restore([](const QString &name) { return name == "lockMinutes" ? QString("9999") : QString(); });
+    EXPECT_EQ(shell.lockMinutes(), 15);
+}
+
 TEST(Preferences, beginWithTheColoursAndTextSizeOfTheDesktop) {
     const auto desktop = [](const QColor &paper, const QColor &ink) {
         QPalette palette;
