@@ -127,6 +127,22 @@ std::string wordsOf(TwoPointGrade grade) {
     return {};
 }
 
+Millimetres usualTwoPoint(int age) {
+    if (age < 37)
+        return {1.95};
+    return {age < 65 ? 2.68 : 5.03};
+}
+
+double markingByFormula(GramsForce force) {
+    constexpr double milligrams = 1000;
+    return std::log10(10 * milligrams * force.value);
+}
+
+GramsForce forceByFormula(double marking) {
+    constexpr double tenMilligrams = 1e4;
+    return {std::pow(10.0, marking) / tenMilligrams};
+}
+
 Millimetres smallestGap(Millimetres staticSpacing) {
     return {std::max(3.0, 1.5 * staticSpacing.value)};
 }

@@ -56,6 +56,15 @@ struct TwoPoint {
 /// Source: common practice.
 [[nodiscard]] Millimetres smallestGap(Millimetres staticSpacing);
 
+/// Mean static threshold of the index finger at an age, forced choice; nearest of the three groups measured
+/// (18-33, 41-63, 66-91 years). Source: Stevens 1992, J Gerontol 47:P35.
+[[nodiscard]] Millimetres usualTwoPoint(int age);
+
+/// Marking by the old formula, log10 of ten times the force in mg, and back. Kits of today differ: only for
+/// comparison. Source: Semmes, Weinstein, Ghent & Teuber 1960.
+[[nodiscard]] double markingByFormula(GramsForce force);
+[[nodiscard]] GramsForce forceByFormula(double marking);
+
 /// Shapes named by touch.
 struct ShapesNamed {
     int right = 0;
