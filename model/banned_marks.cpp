@@ -1,5 +1,5 @@
 #include "model/findings_parts.h"
-#include "model/marks.h"
+#include "model/kit.h"
 
 namespace model {
 
@@ -68,7 +68,7 @@ std::map<std::string, std::string> bannedMarksOf(const Case &record, bool protec
     std::map<std::string, std::string> banned;
     const std::string swallow = whoMaySwallow(record.household);
     const bool bannedByAnswer = record.safety.cautious(SafetyQuestion::ReducedProtectiveFeeling);
-    for (const Marker &marker : markerKit()) {
+    for (const Marker &marker : wholeKitOf(record)) {
         for (const Ban &ban : bans())
             if (ban.concerns(marker) && record.safety.cautious(ban.question))
                 add(banned, marker.key, ban.what,

@@ -2,8 +2,10 @@
 #include "model/client.h"
 #include "model/goal.h"
 #include "model/kitchen.h"
+#include "model/marks.h"
 #include "model/measurement.h"
 #include "model/plan.h"
+#include "model/touch_trials.h"
 #include <vector>
 
 namespace model {
@@ -28,8 +30,10 @@ struct Case {
     Household household;
     Diet diet;
     std::vector<Measurement> measurements;
-    std::vector<Unit> units;   // in walk order
-    std::vector<Place> places; // by unit, then from the top
+    std::vector<KitMark> kit;                // changes of the program's kit, see kit.h
+    std::vector<TouchTestRecord> touchTests; // marker tests, oldest first
+    std::vector<Unit> units;                 // in walk order
+    std::vector<Place> places;               // by unit, then from the top
     std::vector<Thing> things;
     std::vector<Overrule> overrules;
     std::optional<Plan> plan;

@@ -17,6 +17,8 @@ template<class C, class Visit> void eachKind(C &record, Visit visit) {
     visit("household", record.household);
     visit("diet", record.diet);
     visit("measurement", record.measurements);
+    visit("kit-mark", record.kit);
+    visit("touch-test", record.touchTests);
     visit("unit", record.units);
     visit("place", record.places);
     visit("thing", record.things);

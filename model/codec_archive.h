@@ -135,6 +135,18 @@ inline void fromJson(const Json &json, std::set<std::string> &list) {
         list.insert(item.get_ref<const std::string &>());
 }
 
+template<Enumeration E> Json toJson(const std::set<E> &list) {
+    return listToJson(list);
+}
+template<Enumeration E> void fromJson(const Json &json, std::set<E> &list) {
+    list.clear();
+    for (const auto &item : json.get_ref<const Json::array_t &>()) {
+        E value{};
+        fromJson(item, value);
+        list.insert(value);
+    }
+}
+
 inline Json toJson(const std::array<std::string, 5> &list) {
     return listToJson(list);
 }

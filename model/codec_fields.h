@@ -47,6 +47,36 @@ template<class A> void fields(A &a, Measurement &v) {
     a("not-tested-because", v.notTestedBecause);
 }
 
+template<class A> void fields(A &a, Marker &v) {
+    a("key", v.key), a("name", v.name), a("feel", v.feel), a("how-to-fix", v.howToFix);
+    a("medium", v.medium), a("size", v.size), a("relief", v.relief), a("texture", v.texture);
+    a("surfaces", v.surfaces), a("survives-freezer", v.survivesFreezer), a("survives-wet", v.survivesWet);
+    a("fix-minutes", v.fixMinutes), a("read-seconds", v.readSeconds), a("learn-minutes", v.learnMinutes);
+    a("cost", v.cost), a("magnetic", v.magnetic), a("latex", v.latex), a("adhesive", v.adhesive);
+    a("choking-size", v.chokingSize), a("sharp", v.sharp), a("heat-limit", v.heatLimit);
+    a("caution", v.caution);
+}
+
+template<class A> void fields(A &a, KitMark &v) {
+    a("marker", v.marker), a("in-kit", v.inKit);
+}
+
+template<class A> void fields(A &a, TestedMark &v) {
+    a("key", v.key), a("size", v.features.size), a("height", v.features.height);
+    a("texture", v.features.texture);
+}
+
+template<class A> void fields(A &a, TouchTrial &v) {
+    a("first", v.given.first), a("second", v.given.second), a("answer", v.answer), a("at", v.at);
+    a("hand", v.hand), a("finger", v.finger);
+}
+
+template<class A> void fields(A &a, TouchTestRecord &v) {
+    a("begun", v.begun), a("marks", v.marks), a("seed", v.seed), a("limit", v.limit);
+    a("credible", v.credible), a("hand", v.hand), a("finger", v.finger), a("condition", v.condition);
+    a("trials", v.trials), a("stopped", v.stopped), a("recheck", v.recheck);
+}
+
 template<class A> void fields(A &a, Unit &v) {
     a("order", v.order), a("name", v.name), a("kind", v.kind), a("area", v.area), a("width", v.width);
     a("colour", v.colour), a("lockable", v.lockable);

@@ -39,6 +39,12 @@ constexpr Words<15> words(Shape /*type*/) {
 constexpr Words<9> words(Surface /*type*/) {
     return {"glass", "metal", "plastic", "card", "foil", "paper", "cloth", "ceramic", "wood"};
 }
+constexpr Words<4> words(MarkMedium /*type*/) {
+    return {"touch", "braille", "large-print", "spoken-tag"};
+}
+constexpr Words<4> words(TouchAnswer /*type*/) {
+    return {"same", "different", "unsure", "repeat"};
+}
 constexpr Words<3> words(Klass /*type*/) {
     return {"food", "chemical", "neither"};
 }

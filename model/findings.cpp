@@ -134,6 +134,7 @@ Findings findingsOf(const Case &record, Date on) {
     findings.readsBraille = touch.readsBraille;
     findings.touchSensitivity = touch.sensitivity;
     findings.acceptedMarks = marks.accepted;
+    findings.measuredConfusion = marks.confusion;
     findings.knuckle = reach.knuckle;
     findings.shoulder = reach.shoulder;
     findings.reachLow = reach.reachLow;

@@ -58,6 +58,7 @@ struct Findings {
     // Kit keys told apart in the marker test, else expected to be from the kit; never one that is banned.
     // None or one is a result: no pair of marks can be told apart.
     std::vector<std::string> acceptedMarks;
+    MeasuredConfusion measuredConfusion;            // of the marker test; empty if none came to its end
     std::map<std::string, std::string> bannedMarks; // key -> reason in words
     friend bool operator==(const Findings &, const Findings &) = default;
 };

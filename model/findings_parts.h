@@ -48,6 +48,7 @@ struct TouchMeaning {
 struct MarksMeaning {
     std::vector<Finding> all;
     std::vector<std::string> accepted; // kit keys, without those that are banned
+    MeasuredConfusion confusion;
 };
 [[nodiscard]] MarksMeaning marksMeaning(const Case &record, double sensitivity,
                                         const std::map<std::string, std::string> &banned);

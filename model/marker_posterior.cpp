@@ -11,9 +11,7 @@ namespace {
 
 using P = MarkerPosterior;
 
-constexpr std::array<double, P::textures> textureWeights{0.25, 0.5, 1.0, 1.5};
 constexpr std::array<double, P::criteria> criterionGrid{0.3, 0.7, 1.1, 1.5, 1.9, 2.3};
-constexpr double pairSpread = 0.45;    // sd of ln d round what is expected
 constexpr double leastExpected = 0.25; // steps: two marks with equal features may still differ a little
 constexpr std::array<double, 2> sensitivityRange{0.2, 2.8};
 constexpr std::array<double, 2> distanceRange{0.25, 16};
@@ -67,15 +65,16 @@ const auto &sameGrid() {
     return grid;
 }
 
-/// Share of a lognormal round `expected` that falls to each value of the grid; below the first to 0.
-std::array<double, P::distances> spreadRound(double expected) {
+/// Share of a lognormal round `expected`, `spread` wide, that falls to each value of the grid; below the
+/// first to 0.
+std::array<double, P::distances> spreadRound(double expected, double spread) {
     const auto &grid = distanceGrid();
     const double halfStep = 0.5 * std::log(grid[2] / grid[1]);
     const auto above = [&](std::size_t i) {
-        return normalBelow((std::log(expected / grid[i]) - halfStep) / pairSpread);
+        return normalBelow((std::log(expected / grid[i]) - halfStep) / spread);
     };
     std::array<double, P::distances> shares{};
-    const double aboveZero = normalBelow((std::log(expected / grid[1]) + halfStep) / pairSpread);
+    const double aboveZero = normalBelow((std::log(expected / grid[1]) + halfStep) / spread);
     shares[0] = 1 - aboveZero;
     double left = aboveZero;
     for (std::size_t i = 1; i + 1 < grid.size(); ++i) {
@@ -86,9 +85,9 @@ std::array<double, P::distances> spreadRound(double expected) {
     return shares;
 }
 
-double nominal(const MarkFeatures &a, const MarkFeatures &b, double textureWeight) {
+double nominal(const MarkFeatures &a, const MarkFeatures &b, double heightWeight, double textureWeight) {
     const double size = a.size - b.size;
-    const double height = a.height - b.height;
+    const double height = heightWeight * (a.height - b.height);
     const double texture = textureWeight * (a.texture - b.texture);
     return std::max(leastExpected, std::sqrt(size * size + height * height + texture * texture));
 }
@@ -121,24 +120,40 @@ std::array<double, P::distances> times(std::array<double, P::distances> a,
 
 } // namespace
 
-MarkerPosterior::MarkerPosterior(const std::vector<MarkFeatures> &marks) : m_marks(marks.size()) {
-    for (std::size_t cell = 0; cell < cells; ++cell) {
-        const double s = sensitivityAt(cell / criteria / textures);
-        m_prior[cell] =
-            bell(std::log(s), std::log(0.9), 0.7) * bell(criterionGrid[cell % criteria], 1.2, 0.5);
-    }
+MarkerPosterior::MarkerPosterior(const std::vector<MarkFeatures> &marks, const MarkerModel &model)
+    : m_marks(marks.size()), m_weights(model.heightWeights.size() * model.textureWeights.size()) {
+    const std::size_t expectations = sensitivities * m_weights;
+    for (std::size_t e = 0; e < expectations; ++e)
+        for (const double criterion : criterionGrid)
+            m_prior.push_back(bell(std::log(sensitivityAt(e / m_weights)), std::log(model.sensitivityMiddle),
+                                   model.sensitivitySpread) *
+                              bell(criterion, 1.2, 0.5) *
+                              bell(std::log(model.textureWeights[e % model.textureWeights.size()]),
+                                   model.texturePull * std::log(sensitivityAt(e / m_weights)),
+                                   model.texturePull > 0 ? 0.6 : 100));
+    m_weight = m_prior;
     m_pairs.resize(m_marks * (m_marks - 1) / 2);
     for (std::size_t a = 0; a < m_marks; ++a)
-        for (std::size_t b = a + 1; b < m_marks; ++b) {
-            Pair &pair = m_pairs[pairOf(a, b)];
-            for (std::size_t e = 0; e < expectations; ++e)
-                pair.expected[e] = spreadRound(sensitivityAt(e / textures) *
-                                               nominal(marks[a], marks[b], textureWeights[e % textures]));
-            for (Spread &likelihood : pair.likelihood)
-                likelihood.fill(1);
-            settle(pair);
-        }
+        for (std::size_t b = a + 1; b < m_marks; ++b)
+            expect(m_pairs[pairOf(a, b)], marks[a], marks[b], model);
     weigh();
+}
+
+void MarkerPosterior::expect(Pair &pair, const MarkFeatures &a, const MarkFeatures &b,
+                             const MarkerModel &model) const {
+    for (std::size_t s = 0; s < sensitivities; ++s)
+        for (const double height : model.heightWeights)
+            for (const double texture : model.textureWeights) {
+                const double steps = nominal(a, b, height, texture);
+                pair.expected.push_back(spreadRound(sensitivityAt(s) * steps,
+                                                    std::hypot(model.spread, model.featureError / steps)));
+            }
+    for (Spread &likelihood : pair.likelihood)
+        likelihood.fill(1);
+    pair.evidence.resize(cells());
+    pair.good.resize(cells());
+    pair.confusion.resize(cells());
+    settle(pair);
 }
 
 std::size_t MarkerPosterior::pairOf(std::size_t a, std::size_t b) const {
@@ -171,7 +186,7 @@ void MarkerPosterior::answer(std::size_t a, std::size_t b, bool same) {
 
 void MarkerPosterior::settle(Pair &pair) const {
     const std::size_t good = firstGood();
-    for (std::size_t cell = 0; cell < cells; ++cell) {
+    for (std::size_t cell = 0; cell < cells(); ++cell) {
         const Spread joint = times(pair.expected[cell / criteria], pair.likelihood[cell % criteria]);
         const double sum = std::accumulate(joint.begin(), joint.end(), 0.0);
         pair.evidence[cell] = std::log(sum);
@@ -186,15 +201,15 @@ void MarkerPosterior::settle(Pair &pair) const {
 }
 
 void MarkerPosterior::weigh() {
-    std::array<double, cells> logs{};
-    for (std::size_t cell = 0; cell < cells; ++cell)
+    std::vector<double> logs(cells());
+    for (std::size_t cell = 0; cell < cells(); ++cell)
         logs[cell] = std::log(m_prior[cell]) + m_catch[cell % criteria];
     for (const Pair &pair : m_pairs)
-        for (std::size_t cell = 0; cell < cells; ++cell)
+        for (std::size_t cell = 0; cell < cells(); ++cell)
             logs[cell] += pair.evidence[cell];
     const double most = *std::max_element(logs.begin(), logs.end());
     double sum = 0;
-    for (std::size_t cell = 0; cell < cells; ++cell)
+    for (std::size_t cell = 0; cell < cells(); ++cell)
         sum += m_weight[cell] = std::exp(logs[cell] - most);
     for (double &weight : m_weight)
         weight /= sum;
@@ -216,8 +231,8 @@ double MarkerPosterior::goodAt(std::size_t pair, std::size_t cell) const {
 
 double MarkerPosterior::sensitivity() const {
     double mean = 0;
-    for (std::size_t cell = 0; cell < cells; ++cell)
-        mean += m_weight[cell] * sensitivityAt(cell / criteria / textures);
+    for (std::size_t cell = 0; cell < cells(); ++cell)
+        mean += m_weight[cell] * sensitivityAt(cell / criteria / m_weights);
     return mean;
 }
 
@@ -229,7 +244,7 @@ double MarkerPosterior::information(std::size_t index) const {
         answeredSame[c] = times(pair.likelihood[c], sameGrid()[c]);
     double same = 0;
     double sameAndGood = 0;
-    for (std::size_t cell = 0; cell < cells; ++cell) {
+    for (std::size_t cell = 0; cell < cells(); ++cell) {
         const Spread &expected = pair.expected[cell / criteria];
         const Spread &answered = answeredSame[cell % criteria];
         if (!(m_weight[cell] > 0))

@@ -1,14 +1,21 @@
 #pragma once
+#include "model/touch_trials.h"
 #include <array>
 #include <cstddef>
 #include <vector>
 
 namespace model {
 
-/// What a mark feels like, in just-noticeable steps of a good finger.
-struct MarkFeatures {
-    double size = 0, height = 0, texture = 0;
-    friend bool operator==(const MarkFeatures &, const MarkFeatures &) = default;
+/// What is taken for true before the first answer. All figures are defaults of this program.
+struct MarkerModel {
+    double spread = 0.45;    // sd of the logarithm of a pair's distance round what is expected
+    double featureError = 0; // steps by which the difference of two marks may be off, added to it
+    std::vector<double> heightWeights{1};
+    std::vector<double> textureWeights{0.25, 0.5, 1, 1.5};
+    double texturePull = 0;
+    double sensitivitySpread = 0.7;
+    double sensitivityMiddle = 0.9;
+    friend bool operator==(const MarkerModel &, const MarkerModel &) = default;
 };
 
 /// What the answers of a same-or-different test say about every pair of marks.
@@ -18,7 +25,7 @@ struct MarkFeatures {
 /// spreads round what its features and those three lead to expect. All priors are defaults of this program.
 class MarkerPosterior {
 public:
-    explicit MarkerPosterior(const std::vector<MarkFeatures> &marks);
+    MarkerPosterior(const std::vector<MarkFeatures> &marks, const MarkerModel &model);
 
     [[nodiscard]] std::size_t markCount() const { return m_marks; }
     [[nodiscard]] std::size_t pairCount() const { return m_pairs.size(); }
@@ -40,25 +47,28 @@ public:
     /// that hold there.
     [[nodiscard]] double goodAt(std::size_t pair, std::size_t cell) const;
 
-    static constexpr std::size_t sensitivities = 9, textures = 4, criteria = 6, distances = 28;
-    static constexpr std::size_t expectations = sensitivities * textures;
-    static constexpr std::size_t cells = expectations * criteria;
+    /// Combinations of sensitivity, weights and criterion on the grid.
+    [[nodiscard]] std::size_t cells() const { return m_prior.size(); }
+
+    static constexpr std::size_t sensitivities = 9, criteria = 6, distances = 28;
     static constexpr double lapse = 0.035;
     static constexpr double limit = 0.05; // confusion of a pair that is good
 
 private:
     using Spread = std::array<double, distances>;
     struct Pair {
-        std::array<Spread, expectations> expected; // prior over the distances
-        std::array<Spread, criteria> likelihood;
-        std::array<double, cells> evidence, good, confusion; // per cell: of the answers; shares of it
+        std::vector<Spread> expected; // prior over the distances, by sensitivity and weights
+        std::array<Spread, criteria> likelihood{};
+        std::vector<double> evidence, good, confusion; // by cell: of the answers; shares of it
     };
     void settle(Pair &pair) const;
     void weigh();
+    void expect(Pair &pair, const MarkFeatures &a, const MarkFeatures &b, const MarkerModel &model) const;
 
     std::size_t m_marks;
+    std::size_t m_weights; // combinations of the weights of height and texture
     std::vector<Pair> m_pairs;
-    std::array<double, cells> m_prior{}, m_weight{};
+    std::vector<double> m_prior, m_weight;  // by cell
     std::array<double, criteria> m_catch{}; // log likelihood of the catch trials
 };
 

@@ -88,7 +88,8 @@ bool isCatchTrial(std::uint64_t seed, int trial) {
 }
 
 MarkerTest::MarkerTest(MarkerTestSetup setup)
-    : m_setup(std::move(setup)), m_posterior(m_setup.marks), m_counts(m_posterior.pairCount()) {}
+    : m_setup(std::move(setup)), m_posterior(m_setup.marks, m_setup.model),
+      m_counts(m_posterior.pairCount()) {}
 
 void MarkerTest::add(const MarkerAnswer &answer) {
     if (answer.answer == TouchAnswer::Repeat)
@@ -138,7 +139,7 @@ MarkerTestState MarkerTest::state() const {
     MarkerTestState state;
     state.trials = m_trials;
     state.sensitivity = m_posterior.sensitivity();
-    state.raised = m_setup.credible < raisedCredible && state.sensitivity < lowSensitivity;
+    state.raised = m_setup.credible < raisedCredible && state.sensitivity < m_setup.raiseBelow;
     state.credible = state.raised ? raisedCredible : m_setup.credible;
     state.answersVary = m_catchesDifferent > mostDifferent;
     state.pairs = pairs(state.credible);
@@ -165,8 +166,15 @@ std::optional<GivenPair> MarkerTest::nextOf(MarkerTestState &state) const {
     } else {
         const Goodness goodness = goodnessOf(m_posterior.markCount(), state.pairs);
         target = likeliestSet(goodness.accepted, goodness.good, state.accepted.size() + 1);
-        if (mayEnd && target.probability < noLargerSetBelow)
+        if (mayEnd && target.probability < m_setup.stopBelow)
             state.end = MarkerTestEnd::NoLargerSet;
+        if (m_setup.aim > 0)
+            for (std::size_t size = state.accepted.size() + 2; size <= m_posterior.markCount(); ++size) {
+                const LikelySet further = likeliestSet(goodness.accepted, goodness.good, size);
+                if (further.probability < m_setup.aim)
+                    break;
+                target = further;
+            }
     }
     if (state.end)
         return std::nullopt;
@@ -195,7 +203,11 @@ GivenPair MarkerTest::nextPair(const std::vector<PairResult> &pairs, MarkSet tar
             waiting = &pair;
             continue;
         }
-        const double bits = m_posterior.information(m_posterior.pairOf(pair.first, pair.second));
+        double bits = m_posterior.information(m_posterior.pairOf(pair.first, pair.second));
+        if (m_setup.choice == 1)
+            bits = 1 - pair.good;
+        if (m_setup.choice == 2)
+            bits = pair.good;
         if (!best || bits > most + same) {
             best = &pair;
             most = bits;

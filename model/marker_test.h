@@ -12,15 +12,6 @@
 /// pause is nothing.
 namespace model {
 
-enum class TouchAnswer { Same, Different, Unsure, Repeat };
-
-/// Which mark is given first, and which next. The same one twice is a catch trial.
-struct GivenPair {
-    std::size_t first = 0, second = 0;
-    [[nodiscard]] bool isCatch() const { return first == second; }
-    friend bool operator==(const GivenPair &, const GivenPair &) = default;
-};
-
 struct MarkerAnswer {
     GivenPair given;
     TouchAnswer answer{};
@@ -33,10 +24,15 @@ struct MarkerTestSetup {
     std::uint64_t seed = 1; // order within a pair, places and marks of the catch trials
     int limit = 160;        // trials
     double credible = 0.90; // probability that a pair is good, from which on it is accepted
+    MarkerModel model = {};
+    double stopBelow = 0.02;
+    double raiseBelow = 0.6;
+    int choice = 0;
+    double aim = 0;
     friend bool operator==(const MarkerTestSetup &, const MarkerTestSetup &) = default;
 };
-/// Fails with OutOfRange unless there are 2 to 16 marks with features of -50 to 50 steps, a limit of 1 to 1000
-/// and `credible` within 0.5 to 0.999.
+/// Fails with OutOfRange unless there are 2 to 16 marks with features of -50 to 50 steps, a limit of 1 to
+/// 1000 and `credible` within 0.5 to 0.999.
 [[nodiscard]] Result<void> checkSetup(const MarkerTestSetup &setup);
 
 enum class MarkerTestEnd {

@@ -1,14 +1,11 @@
 #include "model/marks.h"
+#include "model/same_different.h"
 #include <algorithm>
 #include <cmath>
 
 namespace model {
 
 namespace {
-
-double normalBelow(double z) {
-    return 0.5 * std::erfc(-z / std::sqrt(2.0));
-}
 
 double steps(double size, double relief, double texture) {
     return std::sqrt(size * size + relief * relief + texture * texture);
@@ -47,13 +44,24 @@ double confusion(const Marker &shown, const Marker &other, double sensitivity) {
         return textTakenForMark;
     const double distance = sensitivity * steps(shown.size - other.size, shown.relief - other.relief,
                                                 shown.texture - other.texture);
-    return normalBelow(-distance / 2.0);
+    return confusionAt(distance);
 }
 
 double missed(const Marker &marker, double sensitivity) {
     if (marker.medium != MarkMedium::Touch)
         return textMissed;
-    return normalBelow(-sensitivity * steps(marker.size, marker.relief, marker.texture) / 2.0);
+    return confusionAt(sensitivity * steps(marker.size, marker.relief, marker.texture));
+}
+
+double confusion(const Marker &shown, const Marker &other, double sensitivity,
+                 const MeasuredConfusion &measured) {
+    const auto found = measured.taken.find({shown.key, other.key});
+    return found != measured.taken.end() ? found->second : confusion(shown, other, sensitivity);
+}
+
+double missed(const Marker &marker, double sensitivity, const MeasuredConfusion &measured) {
+    const auto found = measured.missed.find(marker.key);
+    return found != measured.missed.end() ? found->second : missed(marker, sensitivity);
 }
 
 } // namespace model

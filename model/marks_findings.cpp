@@ -1,5 +1,7 @@
 #include "model/findings_parts.h"
+#include "model/kit.h"
 #include "model/read_measurement.h"
+#include "model/touch_test_result.h"
 #include <algorithm>
 
 namespace model {
@@ -44,29 +46,71 @@ private:
     std::vector<const Marker *> m_best;
 };
 
-std::string names(const std::vector<std::string> &keys) {
+std::string names(const Case &record, const std::vector<std::string> &keys) {
     std::string words;
-    for (const std::string &key : keys)
-        words += (words.empty() ? "" : ", ") + markerOf(key)->name;
+    for (const std::string &key : keys) {
+        const Marker *marker = markerIn(record, key);
+        words += (words.empty() ? "" : ", ") + (marker ? marker->name : key);
+    }
     return words;
 }
 
-std::string onlyOne(const std::vector<std::string> &keys) {
-    return keys.empty() ? "no pair expected" : "no pair expected; " + names(keys) + " alone, for one meaning";
+std::string onlyOne(const Case &record, const std::vector<std::string> &keys) {
+    return keys.empty() ? "no pair expected"
+                        : "no pair expected; " + names(record, keys) + " alone, for one meaning";
 }
 
-Finding acceptedFinding(const std::vector<std::string> &keys, const std::vector<std::string> &without,
-                        const Measurement &from) {
+/// `how` says where the set comes from.
+Finding acceptedFinding(const Case &record, const std::vector<std::string> &keys,
+                        const std::vector<std::string> &without, const std::string &how, const Id &from) {
     const std::string topic = "Marks told apart";
     std::string because = keys.empty()
                               ? "No two marks are safe to tell apart: place, container shape and, if heard, "
                                 "speech carry the plan. Test again at the next review."
                           : keys.size() == 1 ? "One mark alone makes no pair: it can mean one thing only."
-                                             : "Found in the marker test.";
+                                             : how;
     if (!without.empty())
-        because += " Left out for safety: " + names(without) + ".";
-    return measured(Domain::Touch, topic, keys.empty() ? "no pair" : names(keys), because, "marker test",
-                    {from.id});
+        because += " Left out for safety: " + names(record, without) + ".";
+    return measured(Domain::Touch, topic, keys.empty() ? "no pair" : names(record, keys), because,
+                    "marker test", {from});
+}
+
+/// Splits the keys of a set by what safety forbids, and says so.
+void takeSet(const Case &record, const std::vector<std::string> &keys, const std::string &how, const Id &from,
+             const std::map<std::string, std::string> &banned, MarksMeaning &meaning) {
+    std::vector<std::string> without;
+    for (const std::string &key : keys)
+        (banned.contains(key) ? without : meaning.accepted).push_back(key);
+    meaning.all.push_back(acceptedFinding(record, meaning.accepted, without, how, from));
+}
+
+void openTestFinding(const Case &record, MarksMeaning &meaning) {
+    const TouchTestRecord *open = openTouchTest(record);
+    if (!open)
+        return;
+    const std::size_t trials = open->trials.size();
+    meaning.all.push_back(
+        notMeasured(Domain::Touch, "Marker test",
+                    "under way, " + (trials == 1 ? "1 trial" : std::to_string(trials) + " trials"),
+                    "It has no result before it ends. It goes on where it was left.", "marker test"));
+}
+
+/// True if a marker test of this program gave a result, and no newer one was typed in.
+bool takeEndedTest(const Case &record, const std::map<std::string, std::string> &banned,
+                   MarksMeaning &meaning) {
+    const TouchTestRecord *test = endedTouchTest(record);
+    const Measurement *typedIn = newestResult(record, Test::AcceptedMarks);
+    if (!test || (typedIn && typedIn->date > test->begun))
+        return false;
+    const auto state = stateOf(*test);
+    if (!state)
+        return false;
+    meaning.confusion = confusionOf(*test, *state);
+    std::string how = resultInWords(record, *test, *state);
+    if (state->weakest)
+        how += " " + recheckInWords(*test);
+    takeSet(record, acceptedKeys(*test, *state), how, test->id, banned, meaning);
+    return true;
 }
 
 } // namespace
@@ -74,32 +118,33 @@ Finding acceptedFinding(const std::vector<std::string> &keys, const std::vector<
 MarksMeaning marksMeaning(const Case &record, double sensitivity,
                           const std::map<std::string, std::string> &banned) {
     MarksMeaning meaning;
+    openTestFinding(record, meaning);
+    if (takeEndedTest(record, banned, meaning))
+        return meaning;
     if (const Measurement *result = newestResult(record, Test::AcceptedMarks)) {
         if (const auto keys = readMarks(result->typed)) {
-            std::vector<std::string> without;
-            for (const std::string &key : *keys)
-                (banned.contains(key) ? without : meaning.accepted).push_back(key);
-            meaning.all.push_back(acceptedFinding(meaning.accepted, without, *result));
+            takeSet(record, *keys, "Found in the marker test.", result->id, banned, meaning);
             return meaning;
         } else {
             meaning.all.push_back(notUnderstood(*result, keys.error()));
         }
     }
+    const std::vector<Marker> kit = kitOf(record);
     std::vector<const Marker *> allowed;
-    for (const Marker &marker : markerKit())
+    for (const Marker &marker : kit)
         if (marker.medium == MarkMedium::Touch && !banned.contains(marker.key) &&
             missed(marker, sensitivity) < confusionLimit)
             allowed.push_back(&marker);
     const LargestSet largest(allowed, sensitivity);
     for (const Marker *marker : largest.best())
         meaning.accepted.push_back(marker->key);
-    meaning.all.push_back(
-        notMeasured(Domain::Touch, "Marks told apart",
-                    meaning.accepted.size() > 1 ? names(meaning.accepted) : onlyOne(meaning.accepted),
-                    "Not tested with the client: expected from the kit's features and the sensitivity. Do "
-                    "the marker test before "
-                    "many things are marked.",
-                    "confusion is Phi(-d/2), less than 5 percent for each pair (Thurstone)"));
+    meaning.all.push_back(notMeasured(
+        Domain::Touch, "Marks told apart",
+        meaning.accepted.size() > 1 ? names(record, meaning.accepted) : onlyOne(record, meaning.accepted),
+        "Not tested with the client: expected from the kit's features and the sensitivity. Do "
+        "the marker test before "
+        "many things are marked.",
+        "confusion is Phi(-d/2), less than 5 percent for each pair (Thurstone)"));
     return meaning;
 }
 

@@ -211,7 +211,7 @@ ProblemMarker markerFor(const Marker &marker, const Case &record) {
 
 void addMarkers(const Case &record, const Findings &findings, PlanProblem &out) {
     const auto usable = usableMarks(record, findings);
-    out.meanings = reservedMarks(record, usable, findings.touchSensitivity);
+    out.meanings = reservedMarks(record, usable, findings);
     std::vector<Marker> codes;
     for (const auto &marker : usable) {
         const bool reserved = std::any_of(out.meanings.begin(), out.meanings.end(),
@@ -222,10 +222,10 @@ void addMarkers(const Case &record, const Findings &findings, PlanProblem &out) 
     for (const auto &marker : codes) {
         out.markers.push_back(marker.key);
         out.problem.markers.push_back(markerFor(marker, record));
-        out.problem.miss.push_back(missed(marker, findings.touchSensitivity));
+        out.problem.miss.push_back(missed(marker, findings.touchSensitivity, findings.measuredConfusion));
         std::vector<double> row;
         for (const auto &other : codes)
-            row.push_back(confusion(marker, other, findings.touchSensitivity));
+            row.push_back(confusion(marker, other, findings.touchSensitivity, findings.measuredConfusion));
         out.problem.confusion.push_back(std::move(row));
     }
 }

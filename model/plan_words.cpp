@@ -1,3 +1,4 @@
+#include "model/kit.h"
 #include "model/planning.h"
 #include "model/rule_words.h"
 #include <algorithm>
@@ -130,8 +131,8 @@ LineReason reasonOf(const Problem &problem, const Placement &shown, int i) {
     return other.runnerUpPlace ? other : reason(problem, shown, i);
 }
 
-std::string markOf(const PlanLine &line) {
-    const Marker *marker = markerOf(line.marker);
+std::string markOf(const Case &record, const PlanLine &line) {
+    const Marker *marker = markerIn(record, line.marker);
     return marker == nullptr ? "no mark" : lowerFirst(marker->name);
 }
 
@@ -156,12 +157,12 @@ std::string changeOf(const Case &before, const Case &after, const PlanLine &line
     const PlanLine *old = lineOf(before.plan, line.thing);
     const std::string name = nameIn(after, line.thing);
     if (old == nullptr)
-        return name + ": new, " + placeWords(after, line.place) + ", " + markOf(line) + ".";
+        return name + ": new, " + placeWords(after, line.place) + ", " + markOf(after, line) + ".";
     std::string out;
     if (old->place != line.place)
         out += " now " + placeWords(after, line.place) + ", was " + placeWords(before, old->place) + ".";
     if (old->marker != line.marker)
-        out += " Mark now " + markOf(line) + ", was " + markOf(*old) + ".";
+        out += " Mark now " + markOf(after, line) + ", was " + markOf(after, *old) + ".";
     if (old->meanings != line.meanings)
         out += line.meanings.empty() ? " Take its warning mark off." : " Warning mark now put on.";
     if (!out.empty() && out[1] == 'n')

@@ -1,5 +1,6 @@
 #include "model/planning.h"
 #include "model/evaluate.h"
+#include "model/kit.h"
 #include <algorithm>
 #include <tuple>
 
@@ -40,7 +41,7 @@ std::vector<int> orderOnShelf(const Case &record, const PlanProblem &built, cons
 }
 
 MarkMedium labelMedium(const Case &record, const std::string &marker) {
-    if (const Marker *kit = markerOf(marker); kit != nullptr && kit->medium != MarkMedium::Touch)
+    if (const Marker *kit = markerIn(record, marker); kit != nullptr && kit->medium != MarkMedium::Touch)
         return kit->medium;
     return record.client.readsBraille ? MarkMedium::Braille : MarkMedium::LargePrint;
 }

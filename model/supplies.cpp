@@ -1,3 +1,4 @@
+#include "model/kit.h"
 #include "model/planning.h"
 #include "model/usable_marks.h"
 #include <algorithm>
@@ -48,7 +49,7 @@ std::vector<Supply> supplies(const Case &record) {
     if (!record.plan)
         return out;
     const auto counts = counted(record);
-    for (const auto &marker : markerKit()) { // in the order of the kit
+    for (const auto &marker : wholeKitOf(record)) { // in the order of the kit
         const auto found = counts.find(marker.key);
         if (found == counts.end() || ruledOut(marker, record))
             continue; // an answer of today stands above a plan of yesterday

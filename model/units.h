@@ -21,6 +21,7 @@ using Millimetres = Quantity<struct MillimetresTag>;
 using Kilograms = Quantity<struct KilogramsTag>;
 using GramsForce = Quantity<struct GramsForceTag>;
 using Points = Quantity<struct PointsTag>; // 1 point = 25.4/72 mm
+using Celsius = Quantity<struct CelsiusTag>;
 using LogMar = Quantity<struct LogMarTag>;
 
 /// How a fact came to be known.

@@ -1,4 +1,5 @@
 #include "model/usable_marks.h"
+#include "model/kit.h"
 #include <algorithm>
 #include <map>
 
@@ -26,11 +27,14 @@ bool accepted(const Marker &marker, const Findings &findings) {
 }
 
 /// Sum of the chances to be taken for any other mark, or the other for it, and to be missed.
-double confusedWithOthers(const Marker &marker, const std::vector<Marker> &usable, double sensitivity) {
-    double sum = missed(marker, sensitivity);
+double confusedWithOthers(const Marker &marker, const std::vector<Marker> &usable, const Findings &findings) {
+    const double sensitivity = findings.touchSensitivity;
+    const MeasuredConfusion &measured = findings.measuredConfusion;
+    double sum = missed(marker, sensitivity, measured);
     for (const auto &other : usable) {
         if (other.key != marker.key && other.medium == MarkMedium::Touch)
-            sum += confusion(marker, other, sensitivity) + confusion(other, marker, sensitivity);
+            sum += confusion(marker, other, sensitivity, measured) +
+                   confusion(other, marker, sensitivity, measured);
     }
     return sum;
 }
@@ -64,7 +68,7 @@ bool ruledOut(const Marker &marker, const Case &record) {
 
 std::vector<Marker> usableMarks(const Case &record, const Findings &findings) {
     std::vector<Marker> out;
-    for (const auto &marker : markerKit()) {
+    for (const auto &marker : kitOf(record)) {
         const bool told = marker.medium != MarkMedium::Touch || accepted(marker, findings);
         if (told && canRead(marker.medium, record, findings) && !findings.bannedMarks.contains(marker.key) &&
             !ruledOut(marker, record))
@@ -74,11 +78,11 @@ std::vector<Marker> usableMarks(const Case &record, const Findings &findings) {
 }
 
 std::vector<MeaningMark> reservedMarks(const Case &record, const std::vector<Marker> &usable,
-                                       double sensitivity) {
+                                       const Findings &findings) {
     std::multimap<double, std::string> touch; // least confused first, ties in the order of the kit
     for (const auto &marker : usable) {
         if (marker.medium == MarkMedium::Touch)
-            touch.emplace(confusedWithOthers(marker, usable, sensitivity), marker.key);
+            touch.emplace(confusedWithOthers(marker, usable, findings), marker.key);
     }
     const auto take = [&](const std::string &key) {
         const auto found =

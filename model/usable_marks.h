@@ -19,6 +19,6 @@ namespace model {
 /// The touch marks reserved for "hazard" and, where an allergen is avoided, "allergen": those of the last
 /// plan if they are still usable, else the ones least confused with all others.
 [[nodiscard]] std::vector<MeaningMark> reservedMarks(const Case &record, const std::vector<Marker> &usable,
-                                                     double sensitivity);
+                                                     const Findings &findings);
 
 } // namespace model

@@ -1,4 +1,5 @@
 #include "model/work_order.h"
+#include "model/kit.h"
 #include "model/marks.h"
 #include "model/planning.h"
 #include "model/rule_words.h"
@@ -48,8 +49,8 @@ std::vector<Shelf> shelvesOf(const Case &record) {
     return out;
 }
 
-double markMinutes(const PlanLine &line) {
-    const Marker *marker = markerOf(line.marker);
+double markMinutes(const Case &record, const PlanLine &line) {
+    const Marker *marker = markerIn(record, line.marker);
     return (marker == nullptr ? 0 : marker->fixMinutes) + static_cast<double>(line.meanings.size());
 }
 
@@ -60,7 +61,7 @@ WorkStep stepFor(const Case &record, const Shelf &shelf) {
     std::string names;
     for (const PlanLine *line : shelf.lines) {
         const Thing *thing = thingOf(record, line->thing);
-        minutes += handleMinutes + markMinutes(*line);
+        minutes += handleMinutes + markMinutes(record, *line);
         names += (names.empty() ? "" : ", ") + thing->name;
         step.things.push_back(line->thing);
     }

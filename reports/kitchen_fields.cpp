@@ -1,3 +1,4 @@
+#include "model/kit.h"
 #include "model/marks.h"
 #include "model/planning.h"
 #include "reports/paper_fields.h"
@@ -53,12 +54,12 @@ std::vector<const PlanLine *> linesInWalk(const Case &record, const Plan &plan) 
 
 namespace {
 
-std::vector<Fields> meaningFields(const Plan &plan, const PlanLine &line) {
+std::vector<Fields> meaningFields(const Case &record, const Plan &plan, const PlanLine &line) {
     std::vector<Fields> list;
     for (const std::string &meaning : line.meanings) {
         const auto mark = std::find_if(plan.meaningMarks.begin(), plan.meaningMarks.end(),
                                        [&](const MeaningMark &m) { return m.meaning == meaning; });
-        const Marker *marker = mark == plan.meaningMarks.end() ? nullptr : markerOf(mark->marker);
+        const Marker *marker = mark == plan.meaningMarks.end() ? nullptr : markerIn(record, mark->marker);
         if (!marker)
             continue;
         Fields fields;
@@ -80,17 +81,17 @@ void addOrigin(Fields &fields, const Case &record, const Thing &thing, const Id 
 }
 
 Fields thingFields(const Case &record, const Plan &plan, const PlanLine &line, const Thing &thing) {
-    const Marker *marker = markOf(line);
+    const Marker *marker = markOf(record, line);
     Fields fields;
     fields.named["thing"] = sentenceCase(thing.name);
     addText(fields, "count", thing.count && *thing.count > 1 ? std::to_string(*thing.count) : std::string());
     addText(fields, "mark", marker ? marker->name : std::string());
     addText(fields, "label", marker && hasWords(*marker) ? line.labelText : std::string());
-    const Marker *inUse = markerOf(thing.markInUse);
+    const Marker *inUse = markerIn(record, thing.markInUse);
     addText(fields, "markInUse", inUse ? inUse->name : withoutStop(thing.markInUse));
     fields.named["medicine"] = thing.medicine;
     fields.named["private"] = thing.medicine && !record.household.sharingConsent;
-    addList(fields, "meanings", meaningFields(plan, line));
+    addList(fields, "meanings", meaningFields(record, plan, line));
     addOrigin(fields, record, thing, line.place);
     return fields;
 }

@@ -1,3 +1,4 @@
+#include "model/kit.h"
 #include "model/marks.h"
 #include "reports/paper_fields.h"
 #include <algorithm>
@@ -17,7 +18,7 @@ std::vector<std::string> keysOn(const Case &record, const Plan &plan, const Plan
     keys.push_back(line.marker);
     if (const Thing *thing = thingOf(record, line.thing))
         keys.push_back(thing->markInUse);
-    std::erase_if(keys, [](const std::string &key) { return !markerOf(key); });
+    std::erase_if(keys, [&](const std::string &key) { return !markerIn(record, key); });
     return keys;
 }
 
@@ -80,8 +81,8 @@ Fields markFields(const Case &record) {
     bool cautions = false;
     if (record.plan)
         for (const std::string &key : keysInUse(record, *record.plan)) {
-            list.push_back(oneMark(record, *record.plan, *markerOf(key)));
-            cautions = cautions || !markerOf(key)->caution.empty();
+            list.push_back(oneMark(record, *record.plan, *markerIn(record, key)));
+            cautions = cautions || !markerIn(record, key)->caution.empty();
         }
     Fields all;
     addList(all, "marks", std::move(list));

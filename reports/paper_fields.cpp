@@ -1,4 +1,5 @@
 #include "reports/paper_fields.h"
+#include "model/kit.h"
 #include "model/marks.h"
 #include "reports/kitchen_figure.h"
 #include <algorithm>
@@ -176,8 +177,8 @@ bool means(const PlanLine &line, const std::string &meaning) {
     return std::find(line.meanings.begin(), line.meanings.end(), meaning) != line.meanings.end();
 }
 
-const Marker *markOf(const PlanLine &line) {
-    return line.marker.empty() ? nullptr : markerOf(line.marker);
+const Marker *markOf(const Case &record, const PlanLine &line) {
+    return line.marker.empty() ? nullptr : markerIn(record, line.marker);
 }
 
 bool hasWords(const Marker &marker) {

@@ -55,7 +55,7 @@ void addLevel(Fields &fields, int level);
 /// Keys of `meanings` that the line carries.
 [[nodiscard]] bool means(const model::PlanLine &line, const std::string &meaning);
 /// The kit's mark of this line, or nullptr.
-[[nodiscard]] const model::Marker *markOf(const model::PlanLine &line);
+[[nodiscard]] const model::Marker *markOf(const model::Case &record, const model::PlanLine &line);
 /// Words to be read stand on it, so the line's label is worth printing.
 [[nodiscard]] bool hasWords(const model::Marker &marker);
 [[nodiscard]] const model::Thing *thingOf(const model::Case &record, const model::Id &id);

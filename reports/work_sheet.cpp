@@ -42,7 +42,7 @@ Result<std::string> cellsOf(const PlanLine &line, const Marker &marker, BrailleG
 Result<Fields> labelFields(const Case &record, const Plan &plan) {
     std::vector<Fields> list;
     for (const PlanLine *line : linesInWalk(record, plan)) {
-        const Marker *marker = markOf(*line);
+        const Marker *marker = markOf(record, *line);
         const Thing *thing = thingOf(record, line->thing);
         if (!marker || !thing || !hasWords(*marker) || line->labelText.empty())
             continue;

@@ -2,6 +2,7 @@
 #include "app/pages/background.h"
 #include "app/pages/entries.h"
 #include "app/pages/kitchen_page.h"
+#include "model/kit.h"
 #include "reports/kitchen_figure.h"
 #include <QPointer>
 #include <algorithm>
@@ -16,9 +17,9 @@ using model::Thing;
 
 namespace {
 
-QString markWords(const PlanLine &line) {
+QString markWords(const Case &record, const PlanLine &line) {
     QStringList words;
-    const auto *marker = model::markerOf(line.marker);
+    const auto *marker = model::markerIn(record, line.marker);
     if (marker) {
         words << text(marker->name);
         if (marker->medium != model::MarkMedium::Touch)
@@ -78,18 +79,18 @@ std::vector<ListRow> PlanPage::lineRows() const {
                 std::ranges::count(record().overrules, here[i]->thing, &model::Overrule::thing) > 0;
             const QString at = fromTheLeft(i);
             const QString name = nameOf(here[i]->thing);
-            rows.push_back(
-                {.key = text(here[i]->thing.text),
-                 .title = name,
-                 .amount = thing != record().things.end() && thing->count ? QString::number(*thing->count)
-                                                                          : QString(),
-                 .facts = tr("%1. %2.").arg(at, markWords(*here[i])),
-                 .flag = overruled ? tr("your decision") : QString(),
-                 .spoken =
-                     QStringList{name, at, markWords(*here[i]), overruled ? tr("your decision") : QString()}
-                         .filter(QRegularExpression(QStringLiteral(".")))
-                         .join(QStringLiteral(". ")),
-                 .section = where});
+            rows.push_back({.key = text(here[i]->thing.text),
+                            .title = name,
+                            .amount = thing != record().things.end() && thing->count
+                                          ? QString::number(*thing->count)
+                                          : QString(),
+                            .facts = tr("%1. %2.").arg(at, markWords(record(), *here[i])),
+                            .flag = overruled ? tr("your decision") : QString(),
+                            .spoken = QStringList{name, at, markWords(record(), *here[i]),
+                                                  overruled ? tr("your decision") : QString()}
+                                          .filter(QRegularExpression(QStringLiteral(".")))
+                                          .join(QStringLiteral(". ")),
+                            .section = where});
         }
     }
     return rows;
@@ -218,7 +219,8 @@ void PlanPage::command(const QString &name) {
         }
         emit focusField(QStringLiteral("overrule"));
     } else if (const PlanLine *line = lineInHand()) {
-        say(tr("%1. %2. %3.").arg(nameOf(line->thing), placeName(record(), line->place), markWords(*line)));
+        say(tr("%1. %2. %3.")
+                .arg(nameOf(line->thing), placeName(record(), line->place), markWords(record(), *line)));
     }
 }
 

@@ -201,12 +201,12 @@ TEST(MarkerTest, isUndecidedAboutEveryPairBeforeTheFirstAnswer) {
 }
 
 TEST(MarkerTest, neverThinksLessOfAPairForOneMoreDifferent) {
-    MarkerPosterior posterior(simulation::nominalMarks());
+    MarkerPosterior posterior(simulation::nominalMarks(), {});
     for (int trial = 0; trial < 12; ++trial) {
         MarkerPosterior more = posterior;
         more.answer(0, 3, false);
         const std::size_t pair = posterior.pairOf(0, 3);
-        for (std::size_t cell = 0; cell < MarkerPosterior::cells; ++cell)
+        for (std::size_t cell = 0; cell < posterior.cells(); ++cell)
             EXPECT_GE(more.goodAt(pair, cell), posterior.goodAt(pair, cell) - 1e-12);
         posterior.answer(0, 3, trial % 3 != 0);
     }

@@ -343,15 +343,16 @@ TEST(UsableMarks, noMarkIsToldApartMeansNoTouchMark) {
 
 TEST(MeaningMarks, areLeastConfusedAndStay) {
     Case record = demo::idris();
-    const auto usable = usableMarks(record, findingsOf(record, on));
-    const auto marks = reservedMarks(record, usable, 1.0);
+    const Findings findings = findingsOf(record, on);
+    const auto usable = usableMarks(record, findings);
+    const auto marks = reservedMarks(record, usable, findings);
     ASSERT_EQ(marks.size(), 2U);
     EXPECT_EQ(marks[0].meaning, "hazard");
     EXPECT_EQ(marks[1].meaning, "allergen");
     EXPECT_NE(marks[0].marker, marks[1].marker);
     record.plan = Plan{};
     record.plan->meaningMarks = {{"hazard", "cord"}};
-    EXPECT_EQ(reservedMarks(record, usable, 1.0).front(), (MeaningMark{"hazard", "cord"}));
+    EXPECT_EQ(reservedMarks(record, usable, findings).front(), (MeaningMark{"hazard", "cord"}));
 }
 
 TEST(Supplies, haveTenPercentSpareRoundedUp) {

@@ -17,6 +17,11 @@ struct Method {
     std::string name;
     int limit = 160;
     double credible = 0.90;
+    model::MarkerModel model = {};
+    double stopBelow = 0.02;
+    double raiseBelow = 0.6;
+    int choice = 0;
+    double aim = 0;
 };
 
 /// Shares of truly good pairs by stated probability.
@@ -44,7 +49,7 @@ struct Tally {
 void run(const Method &method, const Group &group, std::uint64_t seed, Tally &tally) {
     using Clock = std::chrono::steady_clock;
     MadeUpClient client(group, seed);
-    model::MarkerTest test({nominalMarks(), seed, method.limit, method.credible});
+    model::MarkerTest test({nominalMarks(), seed, method.limit, method.credible, method.model, method.stopBelow, method.raiseBelow, method.choice, method.aim});
     model::MarkerTestState state = test.state();
     while (state.next) {
         const model::MarkerAnswer answer{*state.next, client.answer(*state.next)};
@@ -113,6 +118,7 @@ void print(const Method &method, const Group &group, const Tally &t) {
 } // namespace
 
 int main(int argc, char **argv) {
+    std::setvbuf(stdout, nullptr, _IOLBF, 0);
     const int clients = argc > 1 ? std::atoi(argv[1]) : 200;
     const int ofNeuropathy = argc > 2 ? std::atoi(argv[2]) : 5 * clients;
     if (clients < 1 || ofNeuropathy < 1) {
@@ -122,12 +128,18 @@ int main(int argc, char **argv) {
     std::printf(
         "method                 group       clients trials most   marks  true  pairs  bad %% (95 %% range)"
         " 10%%+  clients raised  ms\n");
-    for (const Method &method : {Method{"as shipped"}}) {
+    for (const Method &method : {
+    Method{"s1.2", 160, .9, {.sensitivitySpread=1.2}},
+    Method{"s1.2 sd.35", 160, .9, {.spread=.35,.sensitivitySpread=1.2}},
+    Method{"s1.2 sd.3 h", 160, .9, {.spread=.3,.heightWeights={.6,1,1.6},.sensitivitySpread=1.2}},
+    Method{"s1.2 sd.25e.3 h", 160, .9, {.spread=.25,.featureError=.3,.heightWeights={.6,1,1.6},.sensitivitySpread=1.2}},
+    Method{"s1.2 sd.3 h pull", 160, .9, {.spread=.3,.heightWeights={.6,1,1.6},.texturePull=.5,.sensitivitySpread=1.2}},
+    }) {
         for (const Group &group : groups()) {
             Tally tally;
             const int count = &group == &groups().back() ? ofNeuropathy : clients;
             for (int i = 0; i < count; ++i)
-                run(method, group, 1000 + i, tally);
+                run(method, group, 5000 + i, tally);
             print(method, group, tally);
         }
     }

@@ -1,0 +1,191 @@
+#include "model/touch_test_result.h"
+#include "model/findings_parts.h"
+#include "model/kit.h"
+#include "model/typed.h"
+#include <algorithm>
+#include <cmath>
+
+namespace model {
+
+namespace {
+
+MarkFeatures featuresOf(const Marker &marker) {
+    return {marker.size, marker.relief, marker.texture};
+}
+
+std::string listed(const std::vector<std::string> &names) {
+    std::string words;
+    for (std::size_t i = 0; i < names.size(); ++i)
+        words += (i == 0 ? "" : i + 1 == names.size() ? " and " : ", ") + names[i];
+    return words;
+}
+
+/// Two decimals, never rounded up.
+std::string probabilityWords(double value) {
+    constexpr double hundred = 100;
+    return typed::words(std::floor(value * hundred) / hundred, 2, typed::Zeros::Keep);
+}
+
+std::string firstCapital(std::string words) {
+    if (!words.empty() && words[0] >= 'a' && words[0] <= 'z')
+        words[0] = static_cast<char>(words[0] - 'a' + 'A');
+    return words;
+}
+
+std::string certaintyWords(const MarkerTestState &state) {
+    return state.raised ? " Certainty asked for: 0.95, because the test found low sensitivity." : "";
+}
+
+std::string varyWords(const MarkerTestState &state) {
+    return state.answersVary ? " Answers vary: the same mark given twice was often called different." : "";
+}
+
+bool isBlank(const TestedMark &mark) {
+    return mark.key == blankMark;
+}
+
+} // namespace
+
+TouchTestRecord newTouchTest(const Case &record, const std::vector<std::string> &keys, bool withBlank,
+                             std::int64_t seed) {
+    TouchTestRecord test;
+    test.id = newId();
+    test.seed = seed;
+    for (const std::string &key : keys)
+        if (const Marker *marker = markerIn(record, key))
+            test.marks.push_back({key, featuresOf(*marker)});
+    if (withBlank)
+        test.marks.push_back({blankMark, {}});
+    const bool reduced = touchMeaning(record).protectionReduced ||
+                         record.safety.cautious(SafetyQuestion::ReducedProtectiveFeeling);
+    test.credible = reduced ? raisedCredible : 0.90;
+    return test;
+}
+
+MarkerTestSetup setupOf(const TouchTestRecord &test) {
+    MarkerTestSetup setup{.marks = {},
+                          .seed = static_cast<std::uint64_t>(test.seed),
+                          .limit = test.limit,
+                          .credible = test.credible};
+    for (const TestedMark &mark : test.marks)
+        setup.marks.push_back(mark.features);
+    return setup;
+}
+
+Result<MarkerTestState> stateOf(const TouchTestRecord &test) {
+    std::vector<MarkerAnswer> log;
+    for (const TouchTrial &trial : test.trials)
+        log.push_back({trial.given, trial.answer});
+    return replay(setupOf(test), log, test.stopped);
+}
+
+const TouchTestRecord *endedTouchTest(const Case &record) {
+    for (auto test = record.touchTests.rbegin(); test != record.touchTests.rend(); ++test)
+        if (const auto state = stateOf(*test); state && state->end)
+            return &*test;
+    return nullptr;
+}
+
+const TouchTestRecord *openTouchTest(const Case &record) {
+    if (record.touchTests.empty())
+        return nullptr;
+    const auto state = stateOf(record.touchTests.back());
+    return state && !state->end ? &record.touchTests.back() : nullptr;
+}
+
+MeasuredConfusion confusionOf(const TouchTestRecord &test, const MarkerTestState &state) {
+    MeasuredConfusion measured;
+    for (const PairResult &pair : state.pairs) {
+        const TestedMark &first = test.marks[pair.first];
+        const TestedMark &second = test.marks[pair.second];
+        if (isBlank(first) || isBlank(second)) {
+            measured.missed[isBlank(first) ? second.key : first.key] = pair.confusion;
+            continue;
+        }
+        measured.taken[{first.key, second.key}] = pair.confusion;
+        measured.taken[{second.key, first.key}] = pair.confusion;
+    }
+    return measured;
+}
+
+std::string wordsOf(MarkerTestEnd end) {
+    switch (end) {
+    case MarkerTestEnd::Limit:
+        return "The agreed number of trials was reached.";
+    case MarkerTestEnd::AllIn:
+        return "Every pair was told apart.";
+    case MarkerTestEnd::NoLargerSet:
+        return "A larger set is not likely.";
+    case MarkerTestEnd::Stopped:
+        return "It was stopped.";
+    }
+    return {};
+}
+
+std::vector<std::string> acceptedKeys(const TouchTestRecord &test, const MarkerTestState &state) {
+    std::vector<std::string> keys;
+    if (!state.weakest)
+        return keys;
+    for (const std::size_t mark : state.accepted)
+        if (!isBlank(test.marks[mark]))
+            keys.push_back(test.marks[mark].key);
+    return keys;
+}
+
+std::string markName(const Case &record, const TestedMark &mark) {
+    if (isBlank(mark))
+        return "bare surface";
+    const Marker *marker = markerIn(record, mark.key);
+    return marker ? marker->name : mark.key;
+}
+
+std::string resultInWords(const Case &record, const TouchTestRecord &test, const MarkerTestState &state) {
+    const auto name = [&](std::size_t mark) { return markName(record, test.marks[mark]); };
+    std::vector<std::string> names;
+    for (const std::size_t mark : state.accepted)
+        names.push_back(name(mark));
+    std::string words;
+    if (state.weakest)
+        words = firstCapital(listed(names)) +
+                " can be told apart. Weakest pair: " + name(state.weakest->first) + " and " +
+                name(state.weakest->second) + ", " + probabilityWords(state.weakest->good) +
+                " sure that they are confused in less than 5 of 100.";
+    else
+        words = state.end ? "No two marks are safe to tell apart: position, container shape or a spoken tag "
+                            "carry the plan."
+                          : "No two marks are accepted yet.";
+    words += certaintyWords(state) + varyWords(state);
+    if (state.end)
+        words += " " + wordsOf(*state.end);
+    return words + " " + std::to_string(state.trials) + " trials.";
+}
+
+std::string pairInWords(const Case &record, const TouchTestRecord &test, const PairResult &pair) {
+    constexpr double hundred = 100;
+    return markName(record, test.marks[pair.first]) + " and " + markName(record, test.marks[pair.second]) +
+           ": confused in " + typed::words(hundred * pair.confusion, 1) + " of 100; " +
+           probabilityWords(pair.good) + " sure of less than 5; " +
+           (pair.trials == 1 ? "1 trial" : std::to_string(pair.trials) + " trials") +
+           (pair.accepted ? ", accepted" : "");
+}
+
+std::string recheckInWords(const TouchTestRecord &test) {
+    int counted = 0;
+    int right = 0;
+    for (const TouchTrial &trial : test.recheck) {
+        counted += trial.answer == TouchAnswer::Repeat ? 0 : 1;
+        right += trial.answer == (trial.given.isCatch() ? TouchAnswer::Same : TouchAnswer::Different) ? 1 : 0;
+    }
+    if (counted == 0)
+        return "Not rechecked on real containers yet.";
+    std::string words =
+        std::to_string(right) + " of " + std::to_string(counted) + " right on real containers.";
+    if (counted < recheckTrials)
+        return words + " " + std::to_string(recheckTrials - counted) + " more to do.";
+    return words + (right >= recheckTrials - 1
+                        ? " The set holds on containers."
+                        : " Feeling on the blank is not feeling on a container: leave out the mark that "
+                          "failed, or test again on containers.");
+}
+
+} // namespace model
