@@ -77,6 +77,7 @@ int runWindow(int argc, char **argv, const WindowStart &start) {
     if (!start.timed && window->visibility() == QWindow::Windowed)
         preferences.keepWindowSize(window->size());
     shell.lock();
+    qDeleteAll(engine.rootObjects()); // before the shell that they show
     return status;
 }
 

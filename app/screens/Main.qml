@@ -23,17 +23,17 @@ Window {
             shell.say(qsTr("%1: not on this page.").arg(shell.keys.titleOf(command)));
     }
     readonly property var actions: ({
-            "help": () => textDialog.show(qsTr("Help: %1").arg(window.shell.pageTitle), window.shell.helpText || qsTr("There is no help for this page yet.")),
-            "allKeys": () => keysDialog.open(),
+            "help": () => (window.made(textDialog) as TextDialog).show(qsTr("Help: %1").arg(window.shell.pageTitle), window.shell.helpText || qsTr("There is no help for this page yet.")),
+            "allKeys": () => window.made(keysDialog).open(),
             "sayAgain": () => window.shell.sayAgain(),
-            "messages": () => messagesDialog.open(),
+            "messages": () => window.made(messagesDialog).open(),
             "nextRegion": () => window.moveRegion(1),
             "previousRegion": () => window.moveRegion(-1),
             "whereAmI": () => window.shell.say(window.shell.whereAmI(speaker.nameOf(window.activeFocusItem))),
-            "goTo": () => goToDialog.start(),
+            "goTo": () => (window.made(goToDialog) as CommandMenu).start(),
             "undo": () => window.shell.undo(),
             "redo": () => window.shell.redo(),
-            "menu": () => goToDialog.startWithCommands(window.view ? window.view.commands : []),
+            "menu": () => (window.made(goToDialog) as CommandMenu).startWithCommands(window.view ? window.view.commands : []),
             "stop": () => window.stop(),
             "lock": () => window.shell.lock(),
             "larger": () => window.shell.larger(),
@@ -72,11 +72,14 @@ Window {
         else if (window.stepsOpen)
             window.moveRegion(1);
     }
+    function made(dialog: Loader): ModalPane {
+        dialog.active = true;
+        return dialog.item as ModalPane;
+    }
     function closeDialogs(): void {
-        textDialog.close();
-        keysDialog.close();
-        messagesDialog.close();
-        goToDialog.close();
+        for (const loader of [textDialog, keysDialog, messagesDialog, goToDialog])
+            if (loader.item)
+                (loader.item as ModalPane).close();
     }
     function emptyPage(): void {
         loader.source = "";
@@ -303,25 +306,39 @@ Window {
         anchors.right: parent.right
         anchors.bottom: parent.bottom
         shell: window.shell
-        onListWanted: messagesDialog.open()
+        onListWanted: window.made(messagesDialog).open()
     }
-    TextDialog {
+    // Made when they are first wanted, so that the window is there sooner.
+    Loader {
         id: textDialog
+
+        active: false
+        sourceComponent: TextDialog {
+        }
     }
-    KeysDialog {
+    Loader {
         id: keysDialog
 
-        keys: window.shell.keys
+        active: false
+        sourceComponent: KeysDialog {
+            keys: window.shell.keys
+        }
     }
-    MessagesDialog {
+    Loader {
         id: messagesDialog
 
-        messages: window.shell.messages
+        active: false
+        sourceComponent: MessagesDialog {
+            messages: window.shell.messages
+        }
     }
-    CommandMenu {
+    Loader {
         id: goToDialog
 
-        shell: window.shell
-        onActed: command => window.act(command)
+        active: false
+        sourceComponent: CommandMenu {
+            shell: window.shell
+            onActed: command => window.act(command)
+        }
     }
 }
