@@ -23,17 +23,17 @@ Window {
             shell.say(qsTr("%1: not on this page.").arg(shell.keys.titleOf(command)));
     }
     readonly property var actions: ({
-            "help": () => (window.made(textDialog) as TextDialog).show(qsTr("Help: %1").arg(window.shell.pageTitle), window.shell.helpText || qsTr("There is no help for this page yet.")),
-            "allKeys": () => window.made(keysDialog).open(),
+            "help": () => textDialog.show(qsTr("Help: %1").arg(window.shell.pageTitle), window.shell.helpText || qsTr("There is no help for this page yet.")),
+            "allKeys": () => keysDialog.open(),
             "sayAgain": () => window.shell.sayAgain(),
-            "messages": () => window.made(messagesDialog).open(),
+            "messages": () => messagesDialog.open(),
             "nextRegion": () => window.moveRegion(1),
             "previousRegion": () => window.moveRegion(-1),
             "whereAmI": () => window.shell.say(window.shell.whereAmI(speaker.nameOf(window.activeFocusItem))),
-            "goTo": () => (window.made(goToDialog) as CommandMenu).start(),
+            "goTo": () => goToDialog.start(),
             "undo": () => window.shell.undo(),
             "redo": () => window.shell.redo(),
-            "menu": () => (window.made(goToDialog) as CommandMenu).startWithCommands(window.view ? window.view.commands : []),
+            "menu": () => goToDialog.startWithCommands(window.view ? window.view.commands : []),
             "stop": () => window.stop(),
             "lock": () => window.shell.lock(),
             "larger": () => window.shell.larger(),
@@ -72,14 +72,11 @@ Window {
         else if (window.stepsOpen)
             window.moveRegion(1);
     }
-    function made(dialog: Loader): ModalPane {
-        dialog.active = true;
-        return dialog.item as ModalPane;
-    }
     function closeDialogs(): void {
-        for (const loader of [textDialog, keysDialog, messagesDialog, goToDialog])
-            if (loader.item)
-                (loader.item as ModalPane).close();
+        textDialog.close();
+        keysDialog.close();
+        messagesDialog.close();
+        goToDialog.close();
     }
     function emptyPage(): void {
         loader.source = "";
@@ -306,39 +303,25 @@ Window {
         anchors.right: parent.right
         anchors.bottom: parent.bottom
         shell: window.shell
-        onListWanted: window.made(messagesDialog).open()
+        onListWanted: messagesDialog.open()
     }
-    // Made when they are first wanted, so that the window is there sooner.
-    Loader {
+    TextDialog {
         id: textDialog
-
-        active: false
-        sourceComponent: TextDialog {
-        }
     }
-    Loader {
+    KeysDialog {
         id: keysDialog
 
-        active: false
-        sourceComponent: KeysDialog {
-            keys: window.shell.keys
-        }
+        keys: window.shell.keys
     }
-    Loader {
+    MessagesDialog {
         id: messagesDialog
 
-        active: false
-        sourceComponent: MessagesDialog {
-            messages: window.shell.messages
-        }
+        messages: window.shell.messages
     }
-    Loader {
+    CommandMenu {
         id: goToDialog
 
-        active: false
-        sourceComponent: CommandMenu {
-            shell: window.shell
-            onActed: command => window.act(command)
-        }
+        shell: window.shell
+        onActed: command => window.act(command)
     }
 }

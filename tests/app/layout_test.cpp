@@ -7,6 +7,7 @@
 #include <QQuickStyle>
 #include <QQuickWindow>
 #include <QtQml/qqmlextensionplugin.h>
+#include <algorithm>
 #include <array>
 #include <gmock/gmock.h>
 #include <memory>
@@ -36,6 +37,11 @@ protected:
     }
 
     gallery::GalleryShell m_shell;
+
+    bool hasOpenDialog() {
+        const auto all = window()->findChildren<QObject *>();
+        return std::ranges::any_of(all, [](const QObject *o) { return o->property("opened").toBool(); });
+    }
 
 private:
     QQmlApplicationEngine m_engine;
@@ -68,6 +74,7 @@ TEST_F(Layout, holdsInEveryDialog) {
             m_shell.goTo("fields"); // closes the last dialog
             ASSERT_TRUE(
                 QMetaObject::invokeMethod(window(), "act", Q_ARG(QString, QString::fromLatin1(command))));
+            EXPECT_TRUE(hasOpenDialog()) << command;
             expectNoFaults(QStringLiteral("%1, %2 %").arg(QString::fromLatin1(command)).arg(100 * scale));
         }
     }
