@@ -78,11 +78,14 @@ bool improveByCodes(SearchState &state, int i, int j) {
 } // namespace
 
 void polish(SearchState &state) {
+    constexpr int mostForPairs = 400; // above, to try every exchange would take seconds
     const int items = state.tables().items;
     for (bool improved = true; improved;) {
         improved = false;
         for (int i = 0; i < items; ++i)
             improved |= improveLine(state, i);
+        if (items > mostForPairs)
+            continue;
         for (int i = 0; i < items; ++i)
             for (int j = i + 1; j < items; ++j) {
                 improved |= improveByPlaces(state, i, j);

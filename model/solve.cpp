@@ -33,6 +33,25 @@ SearchTables codesForeseen(const SearchTables &tables) {
     return foreseen;
 }
 
+/// What the budget of a usual kitchen buys here: a move costs more where each thing has many look-alikes, and
+/// few moves are better spent on few seeds.
+SolveOptions afforded(const SearchTables &tables, const SolveOptions &asked) {
+    constexpr std::int64_t usualLookAlikes = 20, fixedCost = 3, fewMovesPerThing = 2'000;
+    constexpr int fewSeeds = 2;
+    std::int64_t lookAlikes = 0;
+    for (int i = 0; i < tables.items; ++i)
+        lookAlikes += static_cast<std::int64_t>(tables.lookAlikes(i).size());
+    const std::int64_t mean = lookAlikes / std::max(tables.items, 1);
+    SolveOptions options = asked;
+    if (mean > usualLookAlikes)
+        options.moves = asked.moves * fixedCost / (fixedCost + mean - usualLookAlikes);
+    if (options.seeds > fewSeeds && options.moves / std::max(tables.items, 1) < fewMovesPerThing) {
+        options.moves = options.moves * options.seeds / fewSeeds;
+        options.seeds = fewSeeds;
+    }
+    return options;
+}
+
 /// One seed of the staged search: places first, with a tenth of the risk since codes will take the rest; then
 /// codes; then both. Percentages and temperatures: measured on invented kitchens of 25 to 200 things.
 class StagedSearch {
@@ -134,16 +153,18 @@ Solution finished(const Problem &problem, const SearchTables &tables, const Sear
         return solution;
     SearchState state(tables);
     state.load(run.found->placement);
-    polish(state);
+    if (!run.stopped)
+        polish(state);
     solution.placement = state.placement();
     solution.terms = evaluate(problem, *solution.placement);
     return solution;
 }
 
-Solution solve(const Problem &problem, const SolveOptions &options) {
+Solution solve(const Problem &problem, const SolveOptions &asked) {
     const SearchTables tables(problem);
     if (!everythingHasAPlace(tables))
         return {};
+    const SolveOptions options = afforded(tables, asked);
     const SearchTables foreseen = codesForeseen(tables);
     SearchProgress progress(options, options.moves * std::max(options.seeds, 1));
     const StagedSearch search(tables, foreseen, options, progress);
@@ -154,7 +175,7 @@ Solution solve(const Problem &problem, const SolveOptions &options) {
 }
 
 std::int64_t movesFor(double seconds) {
-    constexpr double movesPerSecond = 3'500'000;
+    constexpr double movesPerSecond = 3'800'000;
     return static_cast<std::int64_t>(seconds * movesPerSecond);
 }
 

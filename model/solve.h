@@ -7,7 +7,7 @@
 namespace model {
 
 struct SolveOptions {
-    std::int64_t moves = 1'000'000; // budget per seed; never a clock
+    std::int64_t moves = 1'000'000; // budget per seed in a usual kitchen; never a clock
     int seeds = 4;
     int threads = 2;
     std::uint64_t seed = 1;

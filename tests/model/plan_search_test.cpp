@@ -4,7 +4,9 @@
 #include "model/solve.h"
 #include "tests/model/exhaustive.h"
 #include "tests/model/random_kitchen.h"
+#include "tests/model/sound_plan.h"
 #include "tests/model/worked_kitchen.h"
+#include <atomic>
 #include <gmock/gmock.h>
 
 namespace {
@@ -108,16 +110,16 @@ bool breaksBetweenThings(const Problem &problem, const Placement &placement) {
 }
 
 TEST(SearchState, countsTheSameAsARecountAfterAHundredThousandMoves) {
-    const Problem problem = randomKitchen(3, 25);
+    const Problem problem = randomKitchen(3, 12);
     const SearchTables tables(problem);
     SearchState state(tables);
     construct(state);
     SearchRandom random(1);
     for (int move = 0; move < 100'000; ++move) {
         moveAtRandom(state, random);
+        ASSERT_EQ(state.total().cost, evaluate(problem, state.placement()).total()) << "after move " << move;
         if (move % 50 != 0)
             continue;
-        ASSERT_EQ(state.total().cost, evaluate(problem, state.placement()).total()) << "after move " << move;
         SearchState fresh(tables);
         fresh.load(state.placement());
         ASSERT_EQ(state.total(), fresh.total()) << "after move " << move;
@@ -149,6 +151,7 @@ TEST(Solve, findsTheBestPlanOfKitchensSmallEnoughToTryEverything) {
         ASSERT_EQ(solution.placement.has_value(), exhausted.best.has_value()) << "kitchen " << seed;
         if (!exhausted.best)
             continue;
+        expectSound(problem, solution);
         EXPECT_EQ(solution.terms.total(), exhausted.total) << "kitchen " << seed;
         EXPECT_THAT(solution.placement, Optional(*exhausted.best)) << "kitchen " << seed;
     }
@@ -175,8 +178,8 @@ TEST(Solve, breaksNoRuleAndCountsWhatTheRecountCounts) {
             continue;
         }
         ++solved;
-        EXPECT_THAT(brokenRules(problem, *solution.placement), IsEmpty()) << "kitchen " << seed;
-        EXPECT_EQ(solution.terms, evaluate(problem, *solution.placement)) << "kitchen " << seed;
+        SCOPED_TRACE(seed);
+        expectSound(problem, solution);
     }
     EXPECT_GE(solved, 8);
 }
@@ -215,7 +218,7 @@ TEST(Solve, doesNotDependOnTheOrderOfEqualSeeds) {
     options.seed = 99;
     const Solution other = solve(problem, options);
     ASSERT_TRUE(one.placement && other.placement);
-    EXPECT_THAT(brokenRules(problem, *other.placement), IsEmpty());
+    expectSound(problem, other);
 }
 
 TEST(Solve, stopsWhenAskedAndSaysSo) {
@@ -225,6 +228,26 @@ TEST(Solve, stopsWhenAskedAndSaysSo) {
     options.stop = [] { return true; };
     const Solution solution = solve(problem, options);
     EXPECT_TRUE(solution.stopped);
+}
+
+TEST(Solve, givesTheBestSoFarWhenItIsStopped) {
+    const Problem problem = randomKitchen(5, 80);
+    SolveOptions options;
+    options.moves = 1'000'000'000;
+    std::atomic<int> asked{0};
+    options.stop = [&] { return ++asked > 200; };
+    const Solution solution = solve(problem, options);
+    EXPECT_TRUE(solution.stopped);
+    expectSound(problem, solution);
+}
+
+TEST(Solve, plansFifteenHundredThingsWithFewMoves) {
+    const Problem problem = randomKitchen(5, 1500);
+    SolveOptions options;
+    options.moves = 10'000;
+    const Solution solution = solve(problem, options);
+    ASSERT_TRUE(solution.placement);
+    EXPECT_THAT(brokenRules(problem, *solution.placement), IsEmpty());
 }
 
 TEST(Solve, reportsProgressUpToTheWhole) {
