@@ -1,6 +1,7 @@
 #include "model/catalogue_table.h"
 #include "model/contents.h"
 #include "model/contents_words.h"
+#include "model/lexicon.h"
 #include <algorithm>
 #include <cassert>
 #include <map>
@@ -154,16 +155,6 @@ std::vector<CatalogueThing> readAll() {
     return out;
 }
 
-std::map<std::string, const CatalogueThing *> byName() {
-    std::map<std::string, const CatalogueThing *> out;
-    for (const auto &entry : catalogue()) {
-        out.emplace(words::comparable(entry.name), &entry);
-        for (const auto &other : entry.others)
-            out.emplace(words::comparable(other), &entry);
-    }
-    return out;
-}
-
 } // namespace
 
 const std::vector<CatalogueThing> &catalogue() {
@@ -172,9 +163,7 @@ const std::vector<CatalogueThing> &catalogue() {
 }
 
 const CatalogueThing *findInCatalogue(const std::string &name) {
-    static const std::map<std::string, const CatalogueThing *> names = byName();
-    const auto found = names.find(words::comparable(name));
-    return found == names.end() ? nullptr : found->second;
+    return Lexicon::standard().find(name);
 }
 
 } // namespace model

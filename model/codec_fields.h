@@ -101,6 +101,7 @@ template<class A> void fields(A &a, Thing &v) {
     a("hot-use", v.hotUse), a("spoils-meal", v.spoilsMeal), a("date-kind", v.dateKind);
     a("best-before", v.bestBefore), a("keeping-row", v.keepingRow), a("area", v.area), a("place", v.place);
     a("keep", v.keep), a("mark-in-use", v.markInUse), a("doubt", v.doubt), a("usual", v.usual);
+    a("said", v.said), a("like", v.like), a("pack-size", v.packSize), a("note", v.note);
 }
 
 template<class A> void fields(A &a, Overrule &v) {

@@ -1,257 +1,170 @@
 #include "model/contents_line.h"
-#include "model/contents_reading.h"
+#include "model/contents_facts.h"
+#include "model/contents_print.h"
+#include "model/spoken_numbers.h"
 #include <algorithm>
 #include <cmath>
-#include <map>
 
 namespace model::words {
 namespace {
 
-void addAllergen(Thing &thing, const std::string &key, AllergenState state, const std::string &says) {
-    for (auto &fact : thing.allergens) {
-        if (fact.allergen != key)
-            continue;
-        if (state == AllergenState::Contains) {
-            fact.state = state;
-            thing.usual.erase("allergen:" + key);
-        }
-        if (!says.empty())
-            fact.readBy = says;
-        return;
+/// Facts as they were said, for whoever asks what was understood.
+std::vector<std::string> saidFacts(const Reading &r) {
+    LineParts parts = partsOf(r);
+    std::vector<std::string> out;
+    if (!parts.size.empty())
+        out.push_back(parts.size);
+    for (const auto &fact : parts.facts) {
+        const std::string allergen = allergenFrom(fact);
+        out.push_back(allergen.empty() ? fact : allergen);
     }
-    thing.allergens.push_back({key, state, says});
-}
-
-std::string nameOf(const Reading &r) {
-    std::string out;
-    for (std::size_t i = 0; i < r.all.size(); ++i) {
-        const bool inName = r.entry != nullptr && i >= r.nameFrom && i < r.nameTo;
-        if (inName || !r.taken[i])
-            out += (out.empty() ? "" : " ") + r.all[i].typed;
-    }
+    for (const auto &allergen : parts.mayContain)
+        out.push_back("may contain " + allergen);
+    for (const auto &claim : r.claims)
+        out.push_back("claim " + claim.claimed);
+    out.insert(out.end(), parts.notes.begin(), parts.notes.end());
     return out;
 }
 
-/// Words left beside a catalogue name: two things in one, or another thing than the match.
-void askAboutRest(Reading &r) {
-    std::string rest;
-    bool known = false;
-    bool joined = false;
-    for (std::size_t i = 0; i < r.all.size(); ++i) {
-        if (r.taken[i])
-            continue;
-        joined = joined || r.all[i].low == "and";
-        known = known || findInCatalogue(r.all[i].typed) != nullptr;
-        rest += (rest.empty() ? "" : " ") + r.all[i].typed;
-    }
-    if (r.entry == nullptr || rest.empty())
-        return;
-    if (joined)
-        r.doubts.push_back(nameOf(r) + ": one thing, or two?");
-    else if (known)
-        r.doubts.push_back(nameOf(r) + ": the same as " + r.entry->name + "?");
-}
-
-std::size_t distance(const std::string &a, const std::string &b) {
-    std::vector<std::size_t> row(b.size() + 1);
-    for (std::size_t j = 0; j <= b.size(); ++j)
-        row[j] = j;
-    for (std::size_t i = 1; i <= a.size(); ++i) {
-        std::size_t before = row[0];
-        row[0] = i;
-        for (std::size_t j = 1; j <= b.size(); ++j) {
-            const std::size_t above = row[j];
-            const std::size_t change = before + (a[i - 1] == b[j - 1] ? 0 : 1);
-            row[j] = std::min({change, above + 1, row[j - 1] + 1});
-            before = above;
-        }
-    }
-    return row[b.size()];
-}
-
-std::vector<std::pair<std::string, const CatalogueThing *>> comparableNames() {
-    std::vector<std::pair<std::string, const CatalogueThing *>> out;
-    for (const auto &entry : catalogue()) {
-        out.emplace_back(comparable(entry.name), &entry);
-        for (const auto &other : entry.others)
-            out.emplace_back(comparable(other), &entry);
-    }
-    return out;
-}
-
-/// A catalogue thing whose name is spelt or sounds nearly so; nullptr if there is none, or more than one.
-const CatalogueThing *nearMiss(const std::string &name) {
-    static const auto known = comparableNames();
-    const std::string wanted = comparable(name);
-    if (wanted == "flower")
-        return findInCatalogue("flour");
-    const CatalogueThing *found = nullptr;
-    for (const auto &[other, entry] : known) {
-        const std::size_t longer = std::max(wanted.size(), other.size());
-        const std::size_t shorter = std::min(wanted.size(), other.size());
-        const bool close = shorter >= 5 && longer - shorter <= 1 && distance(wanted, other) <= 1;
-        const bool begins = wanted.size() >= 5 && other.starts_with(wanted + " ");
-        if (!close && !begins)
-            continue;
-        if (found != nullptr && found != entry)
-            return nullptr;
-        found = entry;
-    }
-    return found;
-}
-
-double inBaseUnits(double value, const std::string &unit) {
-    return unit == "kg" || unit == "l" ? value * 1000 : value;
-}
-
-/// Size in g or ml of a pack as the catalogue writes it; none for "box 6 eggs".
-std::optional<double> packSize(const std::string &pack) {
-    const auto parts = wordsOf(pack);
-    for (std::size_t i = 0; i + 1 < parts.size(); ++i) {
-        const auto value = numberFrom(parts[i].low);
-        if (value && !sizeUnit(parts[i + 1].low).empty())
-            return inBaseUnits(*value, sizeUnit(parts[i + 1].low));
-    }
-    return std::nullopt;
-}
-
-std::string shortNumber(double value) {
-    std::string text = std::to_string(value);
-    text.erase(text.find_last_not_of('0') + 1);
-    if (text.back() == '.')
-        text.pop_back();
-    return text;
-}
-
-/// "2400 g tins": 2 tins of 400 g, or one of 2400 g?
-bool gluedCount(Reading &r, double usual) {
-    const std::string digits = shortNumber(*r.size);
-    const std::string pack = shortNumber(r.unit == "kg" || r.unit == "l" ? usual / 1000 : usual);
-    if (!r.counts.empty() || digits.size() != pack.size() + 1 || digits.substr(1) != pack)
-        return false;
-    r.doubts.push_back(digits + " " + r.unit + ": " + digits.substr(0, 1) + " of " + pack + " " + r.unit +
-                       ", or one of " + digits + " " + r.unit + "?");
-    return true;
-}
-
-void scaleToSize(Reading &r) {
-    Thing &thing = r.item.thing;
-    if (!r.size)
-        return;
-    const double typed = inBaseUnits(*r.size, r.unit);
-    const auto usual = r.entry != nullptr ? packSize(r.entry->pack) : std::nullopt;
-    if (!usual) {
-        thing.weight = Kilograms{typed / 1000};
-        return;
-    }
-    if (gluedCount(r, *usual))
-        return;
-    const double ratio = typed / *usual;
-    thing.weight = Kilograms{thing.weight->value * ratio};
-    if (ratio > 6 || ratio < 1.0 / 6)
-        r.doubts.push_back(r.item.size + ": usual is " + r.entry->pack + ". Right?");
-    const double side = std::cbrt(ratio);
-    for (auto *length : {&thing.width, &thing.depth, &thing.height})
-        (*length)->value = {std::round((*length)->value.value * side * 10) / 10};
-}
-
-void applyFact(Thing &thing, const std::string &word, std::vector<std::string> &doubts) {
-    static const std::map<std::string, Surface> materials{
-        {"glass", Surface::Glass},     {"plastic", Surface::Plastic}, {"metal", Surface::Metal},
-        {"ceramic", Surface::Ceramic}, {"card", Surface::Card},       {"paper", Surface::Paper},
-        {"wood", Surface::Wood},       {"cloth", Surface::Cloth},     {"foil", Surface::Foil}};
-    if (const auto key = allergenFrom(word); !key.empty()) {
-        addAllergen(thing, key, AllergenState::Contains, "");
-    } else if (const auto found = materials.find(word); found != materials.end()) {
-        thing.surface = found->second;
-        thing.glass = word == "glass" || word == "ceramic";
-        thing.usual.erase("surface");
-    } else if (word == "hot") {
-        thing.hotUse = true;
-    } else if (word == "sharp") {
-        thing.sharp = true;
-    } else if (word == "poison" || word == "hazard") {
-        thing.hazard = true;
-    } else if (word == "medicine") {
-        thing.medicine = true;
-    } else if (word == "fridge" || word == "freezer") {
-        thing.storage = word == "fridge" ? Storage::Fridge : Storage::Freezer;
-        thing.usual.erase("storage");
-    } else if (word == "heavy") {
-        if (!thing.weight || thing.weight->value < heavyKg)
-            thing.weight = Kilograms{heavyKg};
-        thing.usual.insert("weight");
-    } else {
-        doubts.push_back(word + ": not understood. What is it?");
-    }
-}
-
-void applyCounts(Reading &r) {
-    if (r.counts.size() > 1)
-        r.doubts.push_back("Two counts: " + shortNumber(r.counts[0]) + " or " + shortNumber(r.counts[1]) +
-                           "?");
-    if (r.counts.empty())
+void applyCount(Reading &r, Thing &thing) {
+    if (r.counts.size() != 1)
         return;
     const double count = r.counts.front();
-    if (count < 1 || count > 999 || count != std::floor(count))
-        r.doubts.push_back(shortNumber(count) + " of them?");
-    else
-        r.item.thing.count = static_cast<int>(count);
+    if (count > 0 && count < 1) {
+        thing.count = 1;
+        r.notes.emplace_back("part used");
+    } else if (count >= 1 && count <= 999 && count == std::floor(count)) {
+        thing.count = static_cast<int>(count);
+    }
 }
 
-void applyEntry(Reading &r, const std::string &name) {
-    const CatalogueThing *entry = r.entry;
-    if (entry == nullptr) {
-        entry = nearMiss(name);
-        if (entry != nullptr)
-            r.doubts.push_back(name + ": " + entry->name + "?");
-        else
-            r.doubts.emplace_back("shape and size?");
-    }
-    if (entry != nullptr) {
-        r.item.thing = entry->usual;
-        r.item.matched = entry->id;
-        r.entry = entry;
+void applyUsual(const Reading &r, ContentsItem &item, const std::string &name) {
+    Thing &thing = item.thing;
+    if (r.entry != nullptr) {
+        thing = r.entry->usual;
+        thing.like = r.entry->name;
+        item.matched = r.entry->id;
     } else {
-        r.item.thing.group = "other";
-        r.item.thing.sub = "other";
+        thing.group = "other";
+        thing.sub = "other";
     }
-    r.item.thing.name = name;
+    if (!r.like.empty()) {
+        for (auto &fact : thing.allergens) // of another thing: perhaps
+            fact.state = AllergenState::MayContain;
+    }
+    thing.name = name;
 }
 
-} // namespace
+void applySizes(const Reading &r, ContentsItem &item) {
+    Thing &thing = item.thing;
+    const bool one = r.sizes.size() == 1;
+    if (one)
+        item.size = shortNumber(r.sizes.front().first) + " " + r.sizes.front().second;
+    const std::string size = one ? item.size : r.sizeClass;
+    const bool shaped = r.entry != nullptr || r.pack;
+    if (!size.empty() && shaped)
+        applySize(thing, r.entry, size);
+    else if (one)
+        thing.weight = Kilograms{inBaseUnits(r.sizes.front().first, r.sizes.front().second) / 1000};
+}
 
-ContentsItem parseItem(const std::string &text) {
-    std::vector<AllergenWords> said;
-    Reading r = readingOf(text, said);
-    askAboutRest(r);
-    std::string name = nameOf(r);
-    if (name.empty())
-        name = trimmed(text);
-    applyEntry(r, name);
-    Thing &thing = r.item.thing;
+void applySaid(Reading &r, ContentsItem &item) {
+    Thing &thing = item.thing;
     if (r.uses) {
         thing.usesPerWeek = r.uses;
         thing.usual.erase("uses");
     }
-    if (r.pack) {
-        thing.shape = *r.pack;
-        thing.usual.erase("shape");
-    }
-    applyCounts(r);
-    scaleToSize(r);
+    if (r.pack)
+        applyShape(thing, *r.pack);
+    applyCount(r, thing);
+    applySizes(r, item);
     for (const auto &word : r.facts)
-        applyFact(thing, word, r.doubts);
-    for (const auto &[allergen, isClaim] : said) {
-        if (isClaim)
-            addAllergen(thing, allergen, AllergenState::NotChecked,
-                        "pack says " + r.item.claim + "; not checked");
-        else
-            addAllergen(thing, allergen, AllergenState::MayContain, "");
+        applyFact(thing, word);
+    for (const auto &key : r.mayContain)
+        addAllergen(thing, key, AllergenState::MayContain, "");
+    for (const auto &claim : r.claims) {
+        item.claim += (item.claim.empty() ? "" : ", ") + claim.words;
+        addAllergen(thing, claim.allergen, AllergenState::NotChecked,
+                    "pack says " + claim.words + "; not checked");
     }
-    for (const auto &doubt : r.doubts)
-        r.item.doubt += (r.item.doubt.empty() ? "" : " ") + doubt;
-    return r.item;
+    for (const auto &note : r.notes)
+        thing.note += (thing.note.empty() ? "" : ", ") + note;
+}
+
+/// Words of an amount that another one may follow: "2 small", "one 400 gram", "3 tins".
+std::size_t amountAt(const std::vector<Word> &all, std::size_t at) {
+    const SpokenNumber number = numberAt(all, at);
+    const bool article = all[at].low == "a" || all[at].low == "an";
+    std::size_t next = at + (number.length > 0 ? number.length : article ? 1 : 0);
+    if (next == at)
+        return 0;
+    const std::size_t counted = next;
+    next += next < all.size() && all[next].low == "x" ? 1 : 0;
+    if (const SpokenNumber size = next < all.size() ? numberAt(all, next) : SpokenNumber{};
+        size.length > 0 && next + size.length < all.size() && !sizeUnit(all[next + size.length].low).empty())
+        next += size.length + 1;
+    while (next < all.size() &&
+           (all[next].low == "small" || all[next].low == "large" || all[next].low == "big" ||
+            all[next].low == "medium" || packShape(all[next].single)))
+        ++next;
+    const bool measured = next > counted || (counted < all.size() && !sizeUnit(all[counted].low).empty());
+    return measured ? next - at : 0;
+}
+
+} // namespace
+
+std::vector<std::string> amountsParted(const std::string &text) {
+    if (text.find('"') != std::string::npos || text.find('(') != std::string::npos)
+        return {text};
+    const auto all = wordsOf(text);
+    std::vector<std::string> amounts;
+    std::size_t at = 0;
+    while (at < all.size()) {
+        const std::size_t length = amountAt(all, at);
+        if (length == 0)
+            break;
+        amounts.push_back(joined(all, at, at + length));
+        at += length;
+        const bool more =
+            at + 1 < all.size() && (all[at].low == "and" || all[at].low == "plus" || all[at].low == "+");
+        if (!more || amountAt(all, at + 1) == 0)
+            break;
+        ++at;
+    }
+    if (amounts.size() < 2 || at >= all.size())
+        return {text};
+    for (auto &amount : amounts)
+        amount += " " + joined(all, at, all.size());
+    return amounts;
+}
+
+ContentsItem parseItem(const std::string &text, const Lexicon &lexicon) {
+    Reading r = readingOf(text, lexicon);
+    ContentsItem item;
+    item.said = text;
+    std::string name = nameOf(r);
+    if (name.empty())
+        name = trimmed(text);
+    std::optional<Doubt> doubt = splitDoubt(r, lexicon);
+    auto nameless = nameDoubt(r, name, lexicon);
+    if (!doubt)
+        doubt = amountDoubt(r, r.entry);
+    if (!doubt)
+        doubt = nameless;
+    if (!doubt)
+        doubt = factDoubt(r);
+    if (!doubt && r.entry == nullptr)
+        doubt = shapeDoubt(r, name);
+    applyUsual(r, item, name);
+    applySaid(r, item);
+    item.facts = saidFacts(r);
+    if (doubt) {
+        item.doubt = doubt->question;
+        item.answers = std::move(doubt->answers);
+        item.thing.said = text;
+        item.thing.doubt = item.doubt;
+    }
+    return item;
 }
 
 } // namespace model::words

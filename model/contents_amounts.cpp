@@ -1,0 +1,207 @@
+#include "model/contents_reading.h"
+#include "model/spoken_numbers.h"
+#include <algorithm>
+#include <array>
+#include <map>
+
+namespace model::words {
+namespace {
+
+/// A unit that may stand without a number: "a kilo of rice", "litre bottle".
+bool isOneOf(const std::string &single) {
+    static constexpr std::array names{"kilo", "litre", "liter", "pint", "pound"};
+    return std::find(names.begin(), names.end(), single) != names.end();
+}
+
+bool allFree(const Reading &r, std::size_t from, std::size_t to) {
+    bool out = to <= r.all.size();
+    for (std::size_t i = from; out && i < to; ++i)
+        out = r.free(i);
+    return out;
+}
+
+bool atEdge(const Reading &r, std::size_t i, std::size_t length) {
+    const std::size_t end = i + length;
+    return !r.quoted.empty() || r.nameTo > r.nameFrom || r.all[i].bracket || i == 0 || end >= r.all.size() ||
+           r.taken[i - 1] || r.taken[end] || r.is(end, "x") || r.is(i - 1, "x");
+}
+
+bool takeNumber(Reading &r, std::size_t i) {
+    const std::size_t sign = r.is(i, "x") ? 1 : 0;
+    const SpokenNumber number = r.free(i + sign) ? numberAt(r.all, i + sign) : SpokenNumber{};
+    const std::size_t length = sign + number.length;
+    if (number.length == 0 || !allFree(r, i, i + length) || !atEdge(r, i, length))
+        return false;
+    r.counts.push_back(number.value);
+    r.take(i, i + length + (r.is(i + length, "x") ? 1 : 0));
+    return true;
+}
+
+} // namespace
+
+std::optional<Shape> packShape(const std::string &single) {
+    static const std::map<std::string, Shape> packs{
+        {"tin", Shape::Can},       {"can", Shape::Can},           {"jar", Shape::Jar},
+        {"bottle", Shape::Bottle}, {"bag", Shape::Bag},           {"sack", Shape::Bag},
+        {"net", Shape::Bag},       {"box", Shape::Box},           {"carton", Shape::Box},
+        {"packet", Shape::Packet}, {"pkt", Shape::Packet},        {"sachet", Shape::Packet},
+        {"tub", Shape::Tub},       {"pot", Shape::Tub},           {"punnet", Shape::Tub},
+        {"tube", Shape::Tube},     {"canister", Shape::Canister}, {"caddy", Shape::Canister}};
+    const auto found = packs.find(single);
+    return found == packs.end() ? std::nullopt : std::optional(found->second);
+}
+
+std::optional<Shape> anyShape(const std::string &single) {
+    static const std::map<std::string, Shape> shapes{
+        {"mug", Shape::Mug}, {"cup", Shape::Mug},   {"plate", Shape::Plate}, {"bowl", Shape::Bowl},
+        {"pan", Shape::Pan}, {"tool", Shape::Tool}, {"odd", Shape::Other}};
+    const auto found = shapes.find(single);
+    return found == shapes.end() ? packShape(single) : std::optional(found->second);
+}
+
+std::string shapeWord(Shape shape) {
+    switch (shape) {
+    case Shape::Jar:
+        return "jar";
+    case Shape::Bottle:
+        return "bottle";
+    case Shape::Can:
+        return "tin";
+    case Shape::Box:
+        return "box";
+    case Shape::Bag:
+        return "bag";
+    case Shape::Packet:
+        return "packet";
+    case Shape::Tub:
+        return "tub";
+    case Shape::Canister:
+        return "canister";
+    case Shape::Tube:
+        return "tube";
+    case Shape::Mug:
+        return "mug";
+    case Shape::Plate:
+        return "plate";
+    case Shape::Bowl:
+        return "bowl";
+    case Shape::Pan:
+        return "pan";
+    case Shape::Tool:
+        return "tool";
+    case Shape::Other:
+        return "odd";
+    }
+    return "odd";
+}
+
+void takeSizes(Reading &r) {
+    for (std::size_t i = 0; i < r.all.size(); ++i) {
+        const SpokenNumber number = r.free(i) ? numberAt(r.all, i) : SpokenNumber{};
+        const std::size_t unitAt = i + std::max<std::size_t>(number.length, 1);
+        const std::string unit = r.free(unitAt) ? sizeUnit(r.all[unitAt].low) : std::string();
+        if (number.length > 0 && number.value > 0 && !unit.empty() && allFree(r, i, unitAt + 1)) {
+            r.sizes.emplace_back(number.value, unit);
+            r.take(i, unitAt + (r.is(unitAt + 1, "of") ? 2 : 1));
+        } else if (isOneOf(r.single(i)) && number.length == 0) {
+            r.sizes.emplace_back(1, sizeUnit(r.single(i)));
+            r.take(i, i + (r.is(i + 1, "of") ? 2 : 1));
+        }
+    }
+    static const std::map<std::string, std::string> classes{
+        {"small", "small"}, {"little", "small"}, {"mini", "small"}, {"medium", "medium"},
+        {"large", "large"}, {"big", "large"},    {"huge", "large"}, {"family", "large"}};
+    for (std::size_t i = 0; i < r.all.size(); ++i) {
+        const auto found = classes.find(r.low(i));
+        if (found == classes.end() || (found->first == "family" && !r.is(i + 1, "size")))
+            continue;
+        r.sizeClass = found->second;
+        r.take(i, i + (r.is(i + 1, "size") || r.is(i + 1, "sized") ? 2 : 1));
+    }
+}
+
+void takePack(Reading &r) {
+    static constexpr std::array plain{"pack", "pk",   "multipack", "roll", "bunch", "loaf",
+                                      "set",  "pile", "pair",      "bulb", "tray"};
+    for (std::size_t i = 0; i < r.all.size(); ++i) {
+        const bool bracket = r.free(i) && r.all[i].bracket;
+        const auto shape = bracket ? anyShape(r.single(i)) : packShape(r.single(i));
+        const bool isPlain = std::find(plain.begin(), plain.end(), r.single(i)) != plain.end();
+        // an unknown name keeps the word, unless it begins the thing: "jar of ajvar", "ajvar jar"
+        bool first = true;
+        for (std::size_t k = 0; k < i; ++k)
+            first = first && !(r.free(k) && !r.all[k].bracket);
+        const bool named = r.nameTo > r.nameFrom || !r.quoted.empty() || bracket || r.is(i + 1, "of");
+        const bool edge = named || (!isPlain && (first ? r.free(i + 1) : !r.free(i + 1)));
+        if (!r.free(i) || (!shape && !isPlain) || !edge)
+            continue;
+        if (shape)
+            r.pack = shape;
+        r.take(i, r.is(i + 1, "of") ? i + 2 : i + 1);
+        if (shape)
+            return;
+    }
+}
+
+void takeCount(Reading &r) {
+    for (std::size_t i = 0; i < r.all.size(); ++i) {
+        if (r.free(i))
+            takeNumber(r, i);
+    }
+    for (std::size_t i = 0; i < r.all.size(); ++i) {
+        const bool article = r.is(i, "a") || r.is(i, "an") || r.is(i, "another");
+        const bool begins = i == 0 || r.taken[i - 1];
+        if (!article || !begins)
+            continue;
+        const bool vague =
+            r.is(i + 1, "few") || r.is(i + 1, "lot") || r.is(i + 1, "bit") || r.is(i + 1, "little");
+        if (r.counts.empty() && !vague)
+            r.counts.push_back(1);
+        r.take(i, i + (vague ? 2 : 1));
+    }
+}
+
+namespace {
+
+/// "under the sink", "at the back" behind the name: where it stands, kept as a note.
+void takeWhere(Reading &r) {
+    static constexpr std::array places{"under", "behind", "beside", "above", "below",
+                                       "next",  "at",     "on",     "by",    "near"};
+    for (std::size_t i = r.nameTo; r.nameTo > r.nameFrom && i + 1 < r.all.size(); ++i) {
+        const bool inside = (r.is(i, "in") || r.is(i, "inside")) && r.is(i + 1, "the");
+        const bool place = std::find(places.begin(), places.end(), r.low(i)) != places.end();
+        std::size_t end = i;
+        while (r.free(end) && !r.all[end].bracket)
+            ++end;
+        if (!(inside || place) || end < i + 2)
+            continue;
+        r.notes.push_back(joined(r.all, i, end));
+        r.take(i, end);
+    }
+}
+
+} // namespace
+
+void takeFillers(Reading &r) {
+    takeWhere(r);
+    static constexpr std::array fillers{
+        "some", "few",   "several", "lots",   "lot",  "plenty", "loads", "the",   "there",   "theres",
+        "is",   "are",   "also",    "then",   "and",  "um",     "er",    "about", "roughly", "around",
+        "more", "of",    "i",       "see",    "have", "has",    "got",   "shes",  "hes",     "his",
+        "her",  "their", "plus",    "please", "next", "an",     "a",     "my",    "hmm",     "okay"};
+    for (std::size_t i = 0; i < r.all.size(); ++i) {
+        if (r.nameTo > r.nameFrom && i >= r.nameFrom)
+            return;
+        if (!r.free(i))
+            continue;
+        bool left = false;
+        for (std::size_t k = i + 1; k < r.all.size(); ++k)
+            left = left || (r.free(k) && !r.all[k].bracket);
+        const bool named = r.nameTo > r.nameFrom || !r.quoted.empty();
+        if (std::find(fillers.begin(), fillers.end(), r.all[i].low) == fillers.end() || (!left && !named))
+            return;
+        r.take(i, i + 1);
+    }
+}
+
+} // namespace model::words

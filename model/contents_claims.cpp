@@ -1,0 +1,160 @@
+#include "model/contents_reading.h"
+#include <algorithm>
+#include <array>
+
+namespace model::words {
+namespace {
+
+/// Words of a claim or a warning, from the first to behind the last.
+struct Said {
+    std::size_t from = 0, to = 0;
+    std::vector<std::size_t> allergens;
+    bool claim = false;
+};
+
+bool isAllergen(const Reading &r, std::size_t i) {
+    return i < r.all.size() && !allergenFrom(r.all[i].single).empty();
+}
+
+bool isWord(const Reading &r, std::size_t i, const char *low) {
+    return i < r.all.size() && r.all[i].low == low;
+}
+
+/// Allergens in a row, with "and", "or" or "/" between them: "nuts and milk".
+Said listFrom(const Reading &r, std::size_t i) {
+    Said out{i, i, {}, false};
+    while (isAllergen(r, out.to)) {
+        out.allergens.push_back(out.to++);
+        const bool more = isWord(r, out.to, "and") || isWord(r, out.to, "or") || isWord(r, out.to, "/");
+        if (!more || !isAllergen(r, out.to + 1))
+            break;
+        ++out.to;
+    }
+    return out;
+}
+
+/// "may contain traces of nuts": the number of words before the allergens.
+std::size_t warning(const Reading &r, std::size_t i) {
+    std::size_t at = i;
+    if (isWord(r, at, "may") && (isWord(r, at + 1, "contain") || isWord(r, at + 1, "contains")))
+        at += 2;
+    if (isWord(r, at, "traces"))
+        at += isWord(r, at + 1, "of") ? 2 : 1;
+    return at - i;
+}
+
+Said saidAt(const Reading &r, std::size_t i) {
+    if (const std::size_t ahead = warning(r, i); ahead > 0) {
+        Said said = listFrom(r, i + ahead);
+        said.from = i;
+        return said;
+    }
+    if (isWord(r, i, "no") || isWord(r, i, "without")) {
+        Said said = listFrom(r, i + 1);
+        said.from = i;
+        said.claim = true;
+        return said;
+    }
+    if (isWord(r, i, "contains") || isWord(r, i, "containing")) {
+        Said said = listFrom(r, i + 1);
+        said.from = i;
+        return said;
+    }
+    Said said = listFrom(r, i);
+    if (!said.allergens.empty() && isWord(r, said.to, "free")) {
+        ++said.to;
+        said.claim = true;
+        return said;
+    }
+    return {};
+}
+
+bool isSaid(const Said &said) {
+    return !said.allergens.empty();
+}
+
+} // namespace
+
+bool cutsClaim(const Reading &r, std::size_t from, std::size_t to) {
+    for (std::size_t i = 0; i < r.all.size(); ++i) {
+        const Said said = saidAt(r, i);
+        if (!isSaid(said))
+            continue;
+        const bool apart = said.to <= from || said.from >= to;
+        const bool within = said.from >= from && said.to <= to;
+        if (!apart && !within)
+            return true;
+        i = said.to - 1;
+    }
+    return false;
+}
+
+void takeClaims(Reading &r) {
+    for (std::size_t i = 0; i < r.all.size(); ++i) {
+        const Said said = saidAt(r, i);
+        if (!isSaid(said))
+            continue;
+        const bool named = r.taken[i];
+        const bool contains = r.all[i].low.starts_with("contain");
+        for (const auto at : said.allergens) {
+            const std::string key = allergenFrom(r.all[at].single);
+            if (said.claim)
+                r.claims.push_back({key, r.all[at].single + "-free",
+                                    r.all[i].low == "no" || r.all[i].low == "without"
+                                        ? "no " + r.all[at].low
+                                        : r.all[at].low + " free"});
+            else if (contains && !named)
+                r.facts.push_back(key);
+            else if (!named)
+                r.mayContain.push_back(key);
+        }
+        if (!named)
+            r.take(said.from, said.to);
+        i = said.to - 1;
+    }
+}
+
+namespace {
+
+/// "frozen raspberries": what an unknown name begins with is said of the thing and stays in its name.
+void noteFirstFact(Reading &r) {
+    std::size_t at = 0;
+    while (at < r.all.size() && !(r.free(at) && !r.all[at].bracket))
+        ++at;
+    if (r.free(at) && r.free(at + 1) && isFact(r.all[at].low) && r.all[at].low != "hot")
+        r.facts.push_back(r.all[at].low);
+}
+
+} // namespace
+
+void takeFacts(Reading &r) {
+    const bool named = r.nameTo > r.nameFrom || !r.quoted.empty();
+    const auto already = static_cast<long>(r.facts.size());
+    for (std::size_t i = r.all.size(); i-- > 0;) {
+        if (!r.free(i))
+            continue;
+        const std::string single = r.all[i].single;
+        const bool inBracket = r.all[i].bracket;
+        const bool known =
+            isFact(r.all[i].low) || !allergenFrom(single).empty() || (inBracket && anyShape(single));
+        // in front of the name it belongs to the name as well: "plastic cups", "almond biscuits"
+        const bool front = !inBracket && (named ? i < r.nameFrom : false) && r.low(i) != "heavy" &&
+                           r.low(i) != "hot" && r.low(i) != "open" && r.low(i) != "opened";
+        bool first = !named && !inBracket; // an unknown name keeps its first word, whatever it is
+        for (std::size_t k = 0; k < i; ++k)
+            first = first && !(r.free(k) && !r.all[k].bracket);
+        if (!known || first) {
+            if (!named && !inBracket)
+                return noteFirstFact(r);
+            continue;
+        }
+        if (r.low(i) == "open" || r.low(i) == "opened")
+            r.notes.emplace_back("open");
+        else
+            r.facts.insert(r.facts.begin() + already, isFact(r.all[i].low) ? r.all[i].low : single);
+        if (!front || r.nameFrom != i + 1)
+            r.take(i, i + 1);
+    }
+}
+
+} // namespace model::words

@@ -1,0 +1,157 @@
+#include "model/contents_facts.h"
+#include "model/contents_line.h"
+#include "model/contents_print.h"
+#include <algorithm>
+#include <array>
+#include <cmath>
+
+namespace model::words {
+namespace {
+
+LineParts withCount(const Reading &r, const std::vector<double> &counts) {
+    LineParts parts = partsOf(r);
+    parts.counts = counts;
+    return parts;
+}
+
+LineParts withSize(const Reading &r, const std::string &size, bool really) {
+    LineParts parts = partsOf(r);
+    parts.size = size;
+    parts.really = really;
+    return parts;
+}
+
+/// "2400 g tins": 2 tins of 400 g, or one of 2400 g?
+std::optional<Doubt> gluedCount(const Reading &r, double usual) {
+    const auto &[value, unit] = r.sizes.front();
+    const std::string digits = shortNumber(value);
+    const std::string pack = shortNumber(usual / inBaseUnits(1, unit));
+    if (!r.counts.empty() || digits.size() != pack.size() + 1 || digits.substr(1) != pack)
+        return std::nullopt;
+    const std::string few = digits.substr(0, 1) + " of " + pack + " " + unit;
+    const std::string one = "one of " + digits + " " + unit;
+    LineParts several = withSize(r, pack + " " + unit, false);
+    several.counts = {digits[0] - '0' + 0.0};
+    LineParts single = withSize(r, digits + " " + unit, true);
+    single.counts = {1};
+    return Doubt{digits + " " + unit + ": " + few + ", or " + one + "?",
+                 {{few, lineFrom(several)}, {one, lineFrom(single)}}};
+}
+
+std::optional<Doubt> sizeDoubt(const Reading &r, const CatalogueThing *entry) {
+    if (r.sizes.empty() || r.really)
+        return std::nullopt;
+    const auto words = [](const auto &size) { return shortNumber(size.first) + " " + size.second; };
+    if (r.sizes.size() > 1) {
+        const std::string first = words(r.sizes[0]);
+        const std::string second = words(r.sizes[1]);
+        return Doubt{
+            "Two sizes: " + first + " or " + second + "?",
+            {{first, lineFrom(withSize(r, first, false))}, {second, lineFrom(withSize(r, second, false))}}};
+    }
+    const auto usual = entry != nullptr ? amountOf(entry->pack) : std::nullopt;
+    if (!usual)
+        return std::nullopt;
+    if (auto glued = gluedCount(r, *usual))
+        return glued;
+    const double amount = inBaseUnits(r.sizes.front().first, r.sizes.front().second);
+    const double least = entry->least > 0 ? entry->least * 0.8 : *usual / 6;
+    const double most = entry->most > 0 ? entry->most * 1.25 : *usual * 6;
+    if (amount >= least && amount <= most)
+        return std::nullopt;
+    const std::string size = words(r.sizes.front());
+    return Doubt{size + ": usual is " + entry->pack + ". Right?",
+                 {{"yes, " + size, lineFrom(withSize(r, size, true))},
+                  {"no, the usual " + entry->pack, lineFrom(withSize(r, "", false))}}};
+}
+
+std::optional<Doubt> countDoubt(const Reading &r) {
+    if (r.counts.size() > 1) {
+        const double first = r.counts[0];
+        const double second = r.counts[1];
+        return Doubt{"Two counts: " + shortNumber(first) + " or " + shortNumber(second) + "?",
+                     {{shortNumber(first), lineFrom(withCount(r, {first}))},
+                      {shortNumber(second), lineFrom(withCount(r, {second}))},
+                      {"count not given", lineFrom(withCount(r, {}))}}};
+    }
+    if (r.counts.empty())
+        return std::nullopt;
+    const double count = r.counts.front();
+    const bool part = count > 0 && count < 1;
+    if (part || (count >= 1 && count <= 999 && count == std::floor(count)))
+        return std::nullopt;
+    Doubt doubt{shortNumber(count) + " of them?", {{"count not given", lineFrom(withCount(r, {}))}}};
+    if (count > 1 && count < 999)
+        doubt.answers.push_back({shortNumber(std::ceil(count)), lineFrom(withCount(r, {std::ceil(count)}))});
+    return doubt;
+}
+
+} // namespace
+
+std::optional<Doubt> amountDoubt(const Reading &r, const CatalogueThing *entry) {
+    if (!r.soundTyped.empty()) {
+        const double number = *numberFrom(r.sounds);
+        return Doubt{r.soundTyped + ": " + r.sounds + " of them?",
+                     {{r.sounds + " of them", lineFrom(withCount(r, {number}))},
+                      {"count not given", lineFrom(withCount(r, {}))}}};
+    }
+    if (auto counts = countDoubt(r))
+        return counts;
+    if (auto size = sizeDoubt(r, entry))
+        return size;
+    if (r.vague.empty())
+        return std::nullopt;
+    Doubt doubt{r.vague + ": how often?", {}};
+    for (const auto &[words, uses] : {std::pair{"3 times a week", 3.0}, std::pair{"daily", 7.0},
+                                      std::pair{"weekly", 1.0}, std::pair{"monthly", 12.0 / 52}}) {
+        LineParts parts = partsOf(r);
+        parts.uses = uses;
+        doubt.answers.push_back({words, lineFrom(parts)});
+    }
+    return doubt;
+}
+
+std::optional<Doubt> shapeDoubt(const Reading &r, const std::string &name) {
+    static constexpr std::array shapes{Shape::Jar,  Shape::Can,   Shape::Bottle, Shape::Packet,
+                                       Shape::Box,  Shape::Bag,   Shape::Tub,    Shape::Bowl,
+                                       Shape::Pan,  Shape::Tool,  Shape::Mug,    Shape::Canister,
+                                       Shape::Tube, Shape::Plate, Shape::Other};
+    LineParts parts = partsOf(r);
+    parts.name = name;
+    parts.quoted = true;
+    const bool sized = !r.sizes.empty() || !r.sizeClass.empty();
+    Doubt doubt;
+    if (!r.pack) {
+        doubt.question = sized ? "shape?" : "shape and size?";
+        for (const Shape shape : shapes) {
+            LineParts more = parts;
+            more.facts.insert(more.facts.begin(), shapeWord(shape));
+            doubt.answers.push_back({shapeWord(shape), lineFrom(more)});
+        }
+        return doubt;
+    }
+    if (sized)
+        return std::nullopt;
+    doubt.question = "size?";
+    for (const char *size : {"medium", "small", "large"}) {
+        LineParts more = parts;
+        more.facts.emplace_back(size);
+        doubt.answers.push_back({size, lineFrom(more)});
+    }
+    return doubt;
+}
+
+std::optional<Doubt> factDoubt(const Reading &r) {
+    if (r.unknown.empty())
+        return std::nullopt;
+    LineParts noted = partsOf(r);
+    noted.notes.push_back(r.unknown);
+    LineParts named = partsOf(r);
+    named.name += " " + r.unknown;
+    return Doubt{r.unknown + ": not understood. What is it?",
+                 {{"a note", lineFrom(noted)},
+                  {"part of the name", lineFrom(named)},
+                  {"leave it out", lineFrom(partsOf(r))}}};
+}
+
+} // namespace model::words

@@ -1,0 +1,221 @@
+#include "model/contents_line.h"
+#include "model/contents_print.h"
+#include <algorithm>
+#include <array>
+
+namespace model::words {
+namespace {
+
+constexpr std::size_t mostCandidates = 5;
+
+bool isJoint(const std::string &low) {
+    return low == "and" || low == "&" || low == "plus" || low == "n" || low == "/" || low == "+";
+}
+
+bool inName(const Reading &r, std::size_t i) {
+    return i >= r.nameFrom && i < r.nameTo;
+}
+
+/// Words that tell one make from another and change none of the usual facts.
+bool isDescription(const std::string &low) {
+    static constexpr std::array names{
+        "organic",     "low",     "fat",   "reduced", "light",    "lite",   "decaf",    "decaffeinated",
+        "sliced",      "grated",  "whole", "salted",  "unsalted", "smoked", "unsmoked", "sweetened",
+        "unsweetened", "skimmed", "semi",  "free",    "range",    "extra",  "strong",   "mild",
+        "mature",      "virgin",  "value", "own",     "brand",    "best",   "good",     "cheap",
+        "spare",       "new",     "old",   "thick",   "thin",     "fine",   "coarse",   "cut",
+        "in",          "water",   "brine", "oil",     "juice",    "with",   "salt",     "added",
+        "no",          "full",    "half",  "easy",    "quick",    "instant"};
+    return std::find(names.begin(), names.end(), low) != names.end();
+}
+
+struct Rest {
+    std::vector<std::size_t> before, after; // words beside the catalogue name that say what it is
+};
+
+Rest restOf(const Reading &r) {
+    Rest rest;
+    for (std::size_t i = 0; i < r.all.size(); ++i) {
+        if (r.taken[i] || r.all[i].bracket || inName(r, i) || isDescription(r.all[i].low))
+            continue;
+        (i < r.nameFrom ? rest.before : rest.after).push_back(i);
+    }
+    return rest;
+}
+
+/// "tinned ham" is another thing than ham; "tinned tomatoes" are what they are anyway.
+bool agrees(const std::string &low, const Thing &thing) {
+    if (low == "tinned" || low == "canned")
+        return thing.shape == Shape::Can;
+    if (low == "dried" || low == "dry")
+        return thing.storage == Storage::Dry && thing.shape != Shape::Can && thing.group != "fresh";
+    if (low == "fresh")
+        return thing.storage == Storage::Fridge || thing.group == "fresh" || thing.group == "bakery";
+    if (low == "bottled")
+        return thing.shape == Shape::Bottle;
+    return true;
+}
+
+bool saysStorage(const std::string &low) {
+    return low == "tinned" || low == "canned" || low == "dried" || low == "dry" || low == "fresh" ||
+           low == "bottled" || low == "pickled" || low == "cooked" || low == "raw";
+}
+
+DoubtAnswer named(const Reading &r, const std::string &name) {
+    LineParts parts = partsOf(r);
+    parts.name = name;
+    parts.quoted = false;
+    return {name, lineFrom(parts)};
+}
+
+DoubtAnswer kept(const Reading &r, const std::string &words, const std::string &name,
+                 const std::string &like) {
+    LineParts parts = partsOf(r);
+    parts.name = name;
+    parts.quoted = true;
+    parts.like = like;
+    return {words, lineFrom(parts)};
+}
+
+Doubt candidates(Reading &r, const std::string &name, const std::vector<NearName> &found) {
+    Doubt doubt{name + ": " + found.front().name + "?", {}};
+    for (std::size_t i = 0; i < std::min(found.size(), mostCandidates); ++i)
+        doubt.answers.push_back(named(r, found[i].name));
+    doubt.answers.push_back(kept(r, "something else: " + name, name, ""));
+    r.entry = found.front().thing;
+    return doubt;
+}
+
+/// Every word of the name is a whole word of some known name: then it is no abbreviation.
+bool isWhole(const std::string &name, const Lexicon &lexicon) {
+    const auto all = wordsOf(name);
+    return std::all_of(all.begin(), all.end(), [&](const Word &word) { return lexicon.isWord(word.single); });
+}
+
+/// "tom pur", "marmal": cut words of one name only, and enough of it to be sure.
+bool isAbbreviation(const std::string &typed, const std::string &name, const Lexicon &lexicon) {
+    const bool words = wordsOf(typed).size() > 1 && typed.size() >= 6;
+    const bool letters = typed.size() >= 5 && typed.size() * 10 > name.size() * 6;
+    return (words || letters) && !isWhole(typed, lexicon);
+}
+
+std::string knownWords(const Reading &r, const std::vector<std::size_t> &at, const Lexicon &lexicon) {
+    std::string out;
+    for (const std::size_t i : at) {
+        const bool another = lexicon.find(r.all[i].typed) != nullptr || saysStorage(r.all[i].low);
+        if (another && !(saysStorage(r.all[i].low) && agrees(r.all[i].low, r.entry->usual)))
+            out += (out.empty() ? "" : " ") + r.all[i].typed;
+    }
+    return out;
+}
+
+/// A name of which only the end is known: "chicken soup", when there is soup in the catalogue.
+std::optional<Doubt> kindDoubt(Reading &r, const std::string &name, const Rest &rest,
+                               const Lexicon &lexicon) {
+    const CatalogueThing &entry = *r.entry;
+    if (!rest.after.empty()) {
+        r.entry = nullptr;
+        return Doubt{
+            name + ": a kind of " + entry.name + "?",
+            {kept(r, "something else", name, ""), kept(r, "a kind of " + entry.name, name, entry.name)}};
+    }
+    const std::string others = knownWords(r, rest.before, lexicon);
+    if (others.empty())
+        return std::nullopt;
+    Doubt doubt{name + ": the same as " + entry.name + "?",
+                {kept(r, "a kind of " + entry.name, name, entry.name), kept(r, "something else", name, "")}};
+    const bool things = lexicon.find(others) != nullptr;
+    if (things)
+        doubt.answers.push_back(
+            {"two things: " + others + ", " + entry.name, others + "; " + named(r, entry.name).line});
+    return doubt;
+}
+
+std::optional<Doubt> unmatched(Reading &r, std::string &name, const Lexicon &lexicon) {
+    if (const auto *turned = lexicon.findTurned(name)) {
+        r.entry = turned;
+        return std::nullopt;
+    }
+    const auto beginning = lexicon.beginningWith(name);
+    if (beginning.size() == 1 && isAbbreviation(name, beginning.front().name, lexicon)) {
+        r.entry = beginning.front().thing;
+        name = beginning.front().name;
+        return std::nullopt;
+    }
+    const bool whole = isWhole(name, lexicon);
+    std::vector<NearName> found = whole ? lexicon.endingWith(name) : lexicon.alike(name);
+    found.insert(found.end(), beginning.begin(), beginning.end());
+    const auto alike = whole ? lexicon.alike(name) : std::vector<NearName>();
+    found.insert(found.end(), alike.begin(), alike.end());
+    const auto all = wordsOf(name);
+    for (std::size_t from = 1; from < std::min<std::size_t>(all.size(), 6) && found.empty(); ++from)
+        found = lexicon.alike(joined(all, from, all.size()));
+    std::vector<NearName> once;
+    for (const auto &near : found) {
+        if (std::none_of(once.begin(), once.end(),
+                         [&](const NearName &other) { return other.thing == near.thing; }))
+            once.push_back(near);
+    }
+    return once.empty() ? std::nullopt : std::optional(candidates(r, name, once));
+}
+
+} // namespace
+
+std::optional<Doubt> splitDoubt(const Reading &r, const Lexicon &lexicon) {
+    if (!r.quoted.empty())
+        return std::nullopt;
+    std::vector<std::size_t> joints;
+    for (std::size_t i = 1; i + 1 < r.all.size(); ++i) {
+        if (r.free(i) && !r.all[i].bracket && isJoint(r.all[i].low))
+            joints.push_back(i);
+    }
+    if (joints.empty())
+        return std::nullopt;
+    std::string several;
+    bool known = true;
+    std::size_t from = 0;
+    joints.push_back(r.all.size());
+    for (const std::size_t to : joints) {
+        std::string piece;
+        for (std::size_t i = from; i < to; ++i)
+            piece +=
+                (i == from ? "" : " ") + (r.all[i].bracket ? "(" + r.all[i].typed + ")" : r.all[i].typed);
+        known = known && !wordsOf(piece).empty() && readingOf(piece, lexicon).entry != nullptr;
+        several += (several.empty() ? "" : "; ") + piece;
+        from = to + 1;
+    }
+    const std::string number = joints.size() == 2 ? "two" : std::to_string(joints.size());
+    Doubt doubt{nameOf(r) + ": one thing, or " + number + "?", {{number + " things", several}}};
+    doubt.answers.insert(known ? doubt.answers.end() : doubt.answers.begin(),
+                         kept(r, "one thing", nameOf(r), ""));
+    return doubt;
+}
+
+std::optional<Doubt> nameDoubt(Reading &r, std::string &name, const Lexicon &lexicon) {
+    if (!r.quoted.empty() || !r.like.empty())
+        return std::nullopt;
+    if (name.size() > 60)
+        return std::nullopt;
+    if (r.entry == nullptr)
+        return unmatched(r, name, lexicon);
+    const Rest rest = restOf(r);
+    if (rest.before.empty() && rest.after.empty())
+        return std::nullopt;
+    const CatalogueThing *part = r.entry;
+    if (const auto *turned = lexicon.findTurned(name)) {
+        r.entry = turned;
+        return std::nullopt;
+    }
+    const bool strange = std::any_of(rest.before.begin(), rest.before.end(),
+                                     [&](std::size_t i) { return !lexicon.isWord(r.all[i].single); });
+    if (strange || !rest.after.empty()) {
+        r.entry = nullptr;
+        auto doubt = unmatched(r, name, lexicon);
+        if (doubt || r.entry != nullptr)
+            return doubt;
+        r.entry = part;
+    }
+    return kindDoubt(r, name, rest, lexicon);
+}
+
+} // namespace model::words
