@@ -1,5 +1,6 @@
 #include "model/catalogue_table.h"
 #include "model/contents.h"
+#include "model/contents_facts.h"
 #include "model/contents_words.h"
 #include "model/lexicon.h"
 #include <algorithm>
@@ -74,6 +75,7 @@ void readDate(Thing &thing, const std::string &column) {
     std::string kind;
     int row = 0;
     in >> kind;
+    assert(kind == "bb" || kind == "ub" || kind == "-");
     thing.dateKind = kind == "bb" ? DateKind::BestBefore : kind == "ub" ? DateKind::UseBy : DateKind::None;
     if (in >> row)
         thing.keepingRow = row;
@@ -114,6 +116,20 @@ void readUse(Thing &thing, const std::string &use, const std::string &where) {
     thing.area = areaFrom(area);
 }
 
+/// "tin 400 g, 200-800": the usual pack, and the sizes between which such packs are sold.
+void readPack(CatalogueThing &out, const std::string &column) {
+    const auto parts = parted(column, ',');
+    out.pack = parts.at(0);
+    if (parts.size() < 2)
+        return;
+    const auto amount = words::amountOf(out.pack);
+    const auto dash = parts[1].find('-');
+    const double unit = out.pack.ends_with(" kg") || out.pack.ends_with(" l") ? 1000 : 1;
+    out.least = std::stod(parts[1].substr(0, dash)) * unit;
+    out.most = std::stod(parts[1].substr(dash + 1)) * unit;
+    assert(amount && out.least <= *amount && *amount <= out.most);
+}
+
 CatalogueThing readRow(const std::string &line) {
     const auto columns = parted(line, '|');
     assert(columns.size() == 10);
@@ -123,7 +139,7 @@ CatalogueThing readRow(const std::string &line) {
     out.others.assign(names.begin() + 1, names.end());
     out.id = out.name;
     std::replace(out.id.begin(), out.id.end(), ' ', '-');
-    out.pack = columns[2];
+    readPack(out, columns[2]);
     Thing &thing = out.usual;
     thing.name = out.name;
     const auto kinds = parted(columns[1], '/');
@@ -146,7 +162,8 @@ CatalogueThing readRow(const std::string &line) {
 
 std::vector<CatalogueThing> readAll() {
     std::vector<CatalogueThing> out;
-    for (const auto table : {tables::dryFood(), tables::coldFood(), tables::household()}) {
+    for (const auto table : {tables::dryFood(), tables::morePantry(), tables::coldFood(), tables::moreCold(),
+                             tables::household(), tables::moreHousehold(), tables::kitchenware()}) {
         for (const auto &line : parted(std::string(table), '\n')) {
             if (!line.empty())
                 out.push_back(readRow(line));

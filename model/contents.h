@@ -13,7 +13,7 @@ struct CatalogueThing {
     std::string name;                // singular or as bought: "chopped tomatoes"
     std::vector<std::string> others; // other names of the same thing
     std::string pack;                // usual pack: "tin 400 g"
-    double least = 0, most = 0;      // pack sizes that are sold, in the unit of `pack`; 0: has no size
+    double least = 0, most = 0;      // pack sizes that are sold, in g or ml; 0: not told
     Thing usual;                     // sizes, weight, use ... with `usual` naming every fact
 };
 [[nodiscard]] const std::vector<CatalogueThing> &catalogue();

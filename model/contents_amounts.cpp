@@ -8,7 +8,7 @@ namespace model::words {
 namespace {
 
 /// A unit that may stand without a number: "a kilo of rice", "litre bottle".
-bool isOneOf(const std::string &single) {
+bool isBareUnit(const std::string &single) {
     static constexpr std::array names{"kilo", "litre", "liter", "pint", "pound"};
     return std::find(names.begin(), names.end(), single) != names.end();
 }
@@ -103,7 +103,7 @@ void takeSizes(Reading &r) {
         if (number.length > 0 && number.value > 0 && !unit.empty() && allFree(r, i, unitAt + 1)) {
             r.sizes.emplace_back(number.value, unit);
             r.take(i, unitAt + (r.is(unitAt + 1, "of") ? 2 : 1));
-        } else if (isOneOf(r.single(i)) && number.length == 0) {
+        } else if (isBareUnit(r.single(i)) && number.length == 0) {
             r.sizes.emplace_back(1, sizeUnit(r.single(i)));
             r.take(i, i + (r.is(i + 1, "of") ? 2 : 1));
         }
@@ -121,8 +121,9 @@ void takeSizes(Reading &r) {
 }
 
 void takePack(Reading &r) {
-    static constexpr std::array plain{"pack", "pk",   "multipack", "roll", "bunch", "loaf",
-                                      "set",  "pile", "pair",      "bulb", "tray"};
+    static constexpr std::array plain{"pack",    "pk",    "multipack", "roll",   "bunch", "loaf",  "set",
+                                      "pile",    "pair",  "bulb",      "rasher", "slice", "pouch", "nest",
+                                      "portion", "block", "piece",     "head",   "stick", "tray"};
     for (std::size_t i = 0; i < r.all.size(); ++i) {
         const bool bracket = r.free(i) && r.all[i].bracket;
         const auto shape = bracket ? anyShape(r.single(i)) : packShape(r.single(i));
@@ -163,35 +164,59 @@ void takeCount(Reading &r) {
 
 namespace {
 
-/// "under the sink", "at the back" behind the name: where it stands, kept as a note.
-void takeWhere(Reading &r) {
-    static constexpr std::array places{"under", "behind", "beside", "above", "below",
-                                       "next",  "at",     "on",     "by",    "near"};
-    for (std::size_t i = r.nameTo; r.nameTo > r.nameFrom && i + 1 < r.all.size(); ++i) {
-        const bool inside = (r.is(i, "in") || r.is(i, "inside")) && r.is(i + 1, "the");
-        const bool place = std::find(places.begin(), places.end(), r.low(i)) != places.end();
-        std::size_t end = i;
-        while (r.free(end) && !r.all[end].bracket)
-            ++end;
-        if (!(inside || place) || end < i + 2)
+bool isOneOf(const std::string &low, const std::vector<std::string> &names) {
+    return std::find(names.begin(), names.end(), low) != names.end();
+}
+
+/// Words that say where it stands or until when it keeps begin here.
+bool beginsNote(const Reading &r, std::size_t i) {
+    static const std::vector<std::string> places{"under", "behind", "beside", "above", "below",
+                                                 "next",  "at",     "on",     "by",    "near"};
+    static const std::vector<std::string> rooms{"the",  "drawer", "cupboard", "fridge", "freezer", "pot",
+                                                "rack", "basket", "corner",   "larder", "pantry"};
+    const bool inside = (r.is(i, "in") || r.is(i, "inside")) && isOneOf(r.low(i + 1), rooms);
+    const bool date = (r.is(i, "use") && r.is(i + 1, "by")) || (r.is(i, "best") && r.is(i + 1, "before")) ||
+                      r.is(i, "expires") || r.is(i, "bbe");
+    return inside || date || (isOneOf(r.low(i), places) && r.free(i + 1));
+}
+
+/// "half empty", "nearly full", "unopened": the number of words.
+std::size_t stateAt(const Reading &r, std::size_t i) {
+    static const std::vector<std::string> parts{"half", "nearly", "almost", "quarter", "mostly", "part"};
+    static const std::vector<std::string> states{"empty", "full", "used", "gone"};
+    if (isOneOf(r.low(i), parts) && isOneOf(r.low(i + 1), states))
+        return 2;
+    return isOneOf(r.low(i), {"unopened", "sealed", "empty"}) ? 1 : 0;
+}
+
+} // namespace
+
+void takeNotes(Reading &r) {
+    for (std::size_t i = 0; i < r.all.size(); ++i) {
+        if (const std::size_t length = r.free(i) ? stateAt(r, i) : 0; length > 0) {
+            r.notes.push_back(joined(r.all, i, i + length));
+            r.take(i, i + length);
+        }
+        const bool named = r.nameTo > r.nameFrom;
+        if (!named || !beginsNote(r, i))
             continue;
+        std::size_t end = i;
+        while (r.free(end) && !r.all[end].bracket && !numberFrom(r.all[end].low))
+            ++end;
         r.notes.push_back(joined(r.all, i, end));
         r.take(i, end);
     }
 }
 
-} // namespace
-
 void takeFillers(Reading &r) {
-    takeWhere(r);
     static constexpr std::array fillers{
-        "some", "few",   "several", "lots",   "lot",  "plenty", "loads", "the",   "there",   "theres",
-        "is",   "are",   "also",    "then",   "and",  "um",     "er",    "about", "roughly", "around",
-        "more", "of",    "i",       "see",    "have", "has",    "got",   "shes",  "hes",     "his",
-        "her",  "their", "plus",    "please", "next", "an",     "a",     "my",    "hmm",     "okay"};
+        "some",   "few",  "several", "lots", "lot", "plenty", "loads", "the",     "there",  "theres", "is",
+        "are",    "also", "then",    "and",  "um",  "er",     "about", "roughly", "around", "more",   "of",
+        "i",      "see",  "have",    "has",  "got", "shes",   "hes",   "his",     "her",    "their",  "plus",
+        "please", "next", "an",      "a",    "my",  "hmm",    "okay",  "so"};
     for (std::size_t i = 0; i < r.all.size(); ++i) {
         if (r.nameTo > r.nameFrom && i >= r.nameFrom)
-            return;
+            break;
         if (!r.free(i))
             continue;
         bool left = false;
@@ -199,8 +224,13 @@ void takeFillers(Reading &r) {
             left = left || (r.free(k) && !r.all[k].bracket);
         const bool named = r.nameTo > r.nameFrom || !r.quoted.empty();
         if (std::find(fillers.begin(), fillers.end(), r.all[i].low) == fillers.end() || (!left && !named))
-            return;
+            break;
         r.take(i, i + 1);
+    }
+    for (std::size_t i = r.nameTo; r.nameTo > r.nameFrom && i < r.all.size(); ++i) {
+        if (isOneOf(r.low(i), {"each", "only", "left", "here", "there", "total", "please", "is", "are",
+                               "very", "squeezy"}))
+            r.take(i, i + 1);
     }
 }
 

@@ -61,7 +61,7 @@ Said saidAt(const Reading &r, std::size_t i) {
         return said;
     }
     Said said = listFrom(r, i);
-    if (!said.allergens.empty() && isWord(r, said.to, "free")) {
+    if (!said.allergens.empty() && isWord(r, said.to, "free") && !isWord(r, said.to + 1, "range")) {
         ++said.to;
         said.claim = true;
         return said;
@@ -75,18 +75,24 @@ bool isSaid(const Said &said) {
 
 } // namespace
 
-bool cutsClaim(const Reading &r, std::size_t from, std::size_t to) {
+std::vector<WordSpan> claimsIn(const Reading &r) {
+    std::vector<WordSpan> out;
     for (std::size_t i = 0; i < r.all.size(); ++i) {
         const Said said = saidAt(r, i);
         if (!isSaid(said))
             continue;
-        const bool apart = said.to <= from || said.from >= to;
-        const bool within = said.from >= from && said.to <= to;
-        if (!apart && !within)
-            return true;
+        out.push_back({said.from, said.to});
         i = said.to - 1;
     }
-    return false;
+    return out;
+}
+
+bool cuts(const std::vector<WordSpan> &claims, std::size_t from, std::size_t to) {
+    return std::any_of(claims.begin(), claims.end(), [&](const WordSpan &claim) {
+        const bool apart = claim.to <= from || claim.from >= to;
+        const bool within = claim.from >= from && claim.to <= to;
+        return !apart && !within;
+    });
 }
 
 void takeClaims(Reading &r) {
@@ -143,7 +149,8 @@ void takeFacts(Reading &r) {
         bool first = !named && !inBracket; // an unknown name keeps its first word, whatever it is
         for (std::size_t k = 0; k < i; ++k)
             first = first && !(r.free(k) && !r.all[k].bracket);
-        if (!known || first) {
+        const bool joint = i > 0 && (r.is(i - 1, "and") || r.is(i - 1, "&") || r.is(i - 1, "/"));
+        if (!known || first || (joint && !inBracket)) {
             if (!named && !inBracket)
                 return noteFirstFact(r);
             continue;

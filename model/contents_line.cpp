@@ -145,6 +145,12 @@ ContentsItem parseItem(const std::string &text, const Lexicon &lexicon) {
     std::string name = nameOf(r);
     if (name.empty())
         name = trimmed(text);
+    if (const auto *whole = r.unknown.empty() ? nullptr : lexicon.findTurned(r.unknown + " " + name)) {
+        r.entry = whole; // "beans (baked)"
+        name = r.unknown + " " + name;
+        r.unknown.clear();
+        r.quoted = name;
+    }
     std::optional<Doubt> doubt = splitDoubt(r, lexicon);
     auto nameless = nameDoubt(r, name, lexicon);
     if (!doubt)

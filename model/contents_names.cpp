@@ -53,12 +53,13 @@ bool agrees(const std::string &low, const Thing &thing) {
         return thing.storage == Storage::Fridge || thing.group == "fresh" || thing.group == "bakery";
     if (low == "bottled")
         return thing.shape == Shape::Bottle;
-    return true;
+    return false;
 }
 
 bool saysStorage(const std::string &low) {
     return low == "tinned" || low == "canned" || low == "dried" || low == "dry" || low == "fresh" ||
-           low == "bottled" || low == "pickled" || low == "cooked" || low == "raw";
+           low == "bottled" || low == "pickled" || low == "cooked" || low == "raw" || low == "dog" ||
+           low == "cat" || low == "pet" || low == "baby" || low == "bird";
 }
 
 DoubtAnswer named(const Reading &r, const std::string &name) {
@@ -102,33 +103,38 @@ bool isAbbreviation(const std::string &typed, const std::string &name, const Lex
 std::string knownWords(const Reading &r, const std::vector<std::size_t> &at, const Lexicon &lexicon) {
     std::string out;
     for (const std::size_t i : at) {
-        const bool another = lexicon.find(r.all[i].typed) != nullptr || saysStorage(r.all[i].low);
+        const auto *known = lexicon.find(r.all[i].typed);
+        const bool another = (known != nullptr && known != r.entry) || saysStorage(r.all[i].low);
         if (another && !(saysStorage(r.all[i].low) && agrees(r.all[i].low, r.entry->usual)))
             out += (out.empty() ? "" : " ") + r.all[i].typed;
     }
     return out;
 }
 
-/// A name of which only the end is known: "chicken soup", when there is soup in the catalogue.
-std::optional<Doubt> kindDoubt(Reading &r, const std::string &name, const Rest &rest,
-                               const Lexicon &lexicon) {
-    const CatalogueThing &entry = *r.entry;
-    if (!rest.after.empty()) {
-        r.entry = nullptr;
-        return Doubt{
-            name + ": a kind of " + entry.name + "?",
-            {kept(r, "something else", name, ""), kept(r, "a kind of " + entry.name, name, entry.name)}};
+/// Names that this one may stand for, the likeliest first, each thing once.
+std::vector<NearName> nearNames(const Reading &r, const std::string &name, const Lexicon &lexicon) {
+    const bool whole = isWhole(name, lexicon);
+    std::vector<NearName> found = lexicon.spokenAs(name);
+    const auto add = [&](const std::vector<NearName> &more) {
+        found.insert(found.end(), more.begin(), more.end());
+    };
+    const auto alike = lexicon.alike(name);
+    add(whole ? lexicon.endingWith(name) : alike);
+    add(lexicon.beginningWith(name));
+    add(alike);
+    const auto all = wordsOf(name);
+    for (std::size_t from = 1;
+         r.nameTo == r.nameFrom && from < std::min<std::size_t>(all.size(), 6) && found.empty(); ++from)
+        add(lexicon.alike(joined(all, from, all.size())));
+    const std::string matched = comparable(joined(r.all, r.nameFrom, r.nameTo));
+    std::vector<NearName> once;
+    for (const auto &near : found) {
+        const bool again =
+            std::any_of(once.begin(), once.end(), [&](const NearName &o) { return o.thing == near.thing; });
+        if (!again && comparable(near.name) != matched)
+            once.push_back(near);
     }
-    const std::string others = knownWords(r, rest.before, lexicon);
-    if (others.empty())
-        return std::nullopt;
-    Doubt doubt{name + ": the same as " + entry.name + "?",
-                {kept(r, "a kind of " + entry.name, name, entry.name), kept(r, "something else", name, "")}};
-    const bool things = lexicon.find(others) != nullptr;
-    if (things)
-        doubt.answers.push_back(
-            {"two things: " + others + ", " + entry.name, others + "; " + named(r, entry.name).line});
-    return doubt;
+    return once;
 }
 
 std::optional<Doubt> unmatched(Reading &r, std::string &name, const Lexicon &lexicon) {
@@ -142,21 +148,69 @@ std::optional<Doubt> unmatched(Reading &r, std::string &name, const Lexicon &lex
         name = beginning.front().name;
         return std::nullopt;
     }
-    const bool whole = isWhole(name, lexicon);
-    std::vector<NearName> found = whole ? lexicon.endingWith(name) : lexicon.alike(name);
-    found.insert(found.end(), beginning.begin(), beginning.end());
-    const auto alike = whole ? lexicon.alike(name) : std::vector<NearName>();
-    found.insert(found.end(), alike.begin(), alike.end());
-    const auto all = wordsOf(name);
-    for (std::size_t from = 1; from < std::min<std::size_t>(all.size(), 6) && found.empty(); ++from)
-        found = lexicon.alike(joined(all, from, all.size()));
-    std::vector<NearName> once;
-    for (const auto &near : found) {
-        if (std::none_of(once.begin(), once.end(),
-                         [&](const NearName &other) { return other.thing == near.thing; }))
-            once.push_back(near);
+    const auto near = nearNames(r, name, lexicon);
+    return near.empty() ? std::nullopt : std::optional(candidates(r, name, near));
+}
+
+/// "tomatoes tinned chopped": the name without what agrees with the thing anyway.
+const CatalogueThing *findBared(const Reading &r, const Lexicon &lexicon) {
+    std::string bare;
+    std::vector<std::string> said;
+    for (std::size_t i = 0; i < r.all.size(); ++i) {
+        if ((r.taken[i] && !inName(r, i)) || r.all[i].bracket || isDescription(r.all[i].low))
+            continue;
+        if (saysStorage(r.all[i].low))
+            said.push_back(r.all[i].low);
+        else
+            bare += (bare.empty() ? "" : " ") + r.all[i].typed;
     }
-    return once.empty() ? std::nullopt : std::optional(candidates(r, name, once));
+    const auto *found = lexicon.findTurned(bare);
+    const bool agreed =
+        found != nullptr && std::all_of(said.begin(), said.end(),
+                                        [&](const std::string &low) { return agrees(low, found->usual); });
+    return agreed ? found : nullptr;
+}
+
+/// "frother", "jug": what a thing is for a food is another thing, what else follows a name is a kind of it.
+bool namesTool(const std::string &single) {
+    static constexpr std::array tools{"jug",     "pan",  "dish",  "bin",   "box",    "spoon",
+                                      "machine", "rack", "tray",  "bowl",  "basket", "brush",
+                                      "board",   "pot",  "stand", "press", "knife",  "mill"};
+    return single.ends_with("er") || single.ends_with("or") ||
+           std::find(tools.begin(), tools.end(), single) != tools.end();
+}
+
+/// A name of which only the end is known: "chicken soup", when there is soup in the catalogue.
+std::optional<Doubt> kindDoubt(Reading &r, const std::string &name, const Rest &rest,
+                               const Lexicon &lexicon) {
+    const CatalogueThing &entry = *r.entry;
+    if (!rest.after.empty()) {
+        Doubt doubt{
+            name + ": a kind of " + entry.name + "?",
+            {kept(r, "a kind of " + entry.name, name, entry.name), kept(r, "something else", name, "")}};
+        if (namesTool(r.all[rest.after.back()].single)) {
+            std::swap(doubt.answers[0], doubt.answers[1]);
+            r.entry = nullptr;
+        }
+        return doubt;
+    }
+    const std::string others = knownWords(r, rest.before, lexicon);
+    if (others.empty())
+        return std::nullopt;
+    const auto *turned = lexicon.findInAnyOrder(name);
+    if (turned != nullptr)
+        r.entry = turned;
+    Doubt doubt{name + ": the same as " + entry.name + "?",
+                {kept(r, "a kind of " + entry.name, name, entry.name), kept(r, "something else", name, "")}};
+    if (turned != nullptr) {
+        doubt.question = name + ": " + turned->name + "?";
+        doubt.answers.insert(doubt.answers.begin(), named(r, turned->name));
+    }
+    const bool things = lexicon.find(others) != nullptr;
+    if (things)
+        doubt.answers.push_back(
+            {"two things: " + others + ", " + entry.name, others + "; " + named(r, entry.name).line});
+    return doubt;
 }
 
 } // namespace
@@ -202,7 +256,7 @@ std::optional<Doubt> nameDoubt(Reading &r, std::string &name, const Lexicon &lex
     if (rest.before.empty() && rest.after.empty())
         return std::nullopt;
     const CatalogueThing *part = r.entry;
-    if (const auto *turned = lexicon.findTurned(name)) {
+    if (const auto *turned = findBared(r, lexicon)) {
         r.entry = turned;
         return std::nullopt;
     }

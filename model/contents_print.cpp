@@ -59,7 +59,12 @@ void addFacts(LineParts &parts, Thing base, const Thing &thing) {
             parts.facts.push_back(fact.allergen);
         if (fact.state == AllergenState::MayContain && !usual)
             parts.mayContain.push_back(fact.allergen);
-        if (const std::string said = "pack says "; fact.readBy.starts_with(said))
+        const auto same =
+            std::find_if(base.allergens.begin(), base.allergens.end(), [&](const AllergenFact &other) {
+                return other.allergen == fact.allergen && other.readBy == fact.readBy;
+            });
+        if (const std::string said = "pack says ";
+            fact.readBy.starts_with(said) && same == base.allergens.end())
             parts.claims.push_back(fact.readBy.substr(said.size(), fact.readBy.find(';') - said.size()));
     }
 }
@@ -71,8 +76,9 @@ bool plainNameSuffices(const Thing &thing, const Lexicon &lexicon) {
         return false;
     const ContentsItem item = parseItem(thing.name, lexicon);
     const bool settled = item.doubt.empty() || (item.matched.empty() && item.doubt.starts_with("shape"));
-    const bool bare = item.facts.empty() && item.claim.empty() && !item.thing.count && item.size.empty() &&
-                      item.thing.note.empty() &&
+    const bool said = std::any_of(item.facts.begin(), item.facts.end(),
+                                  [](const std::string &fact) { return !fact.starts_with("claim "); });
+    const bool bare = !said && !item.thing.count && item.size.empty() && item.thing.note.empty() &&
                       (!item.thing.usesPerWeek || item.thing.usual.contains("uses"));
     return settled && bare && item.thing.name == thing.name && item.thing.like == thing.like;
 }

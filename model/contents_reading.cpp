@@ -8,6 +8,10 @@ namespace {
 
 void addWords(Reading &r, const std::string &text, bool bracket) {
     for (auto word : wordsOf(text)) {
+        if (word.low == "gf" || word.low == "df") { // as shops write it
+            addWords(r, word.low == "gf" ? "gluten free" : "dairy free", bracket);
+            continue;
+        }
         word.bracket = bracket;
         r.all.push_back(std::move(word));
     }
@@ -54,10 +58,12 @@ void addText(Reading &r, const std::string &text) {
 
 /// The longest run of words that is a catalogue name; of equal ones the last.
 void matchCatalogue(Reading &r, const Lexicon &lexicon) {
+    const auto claims = claimsIn(r);
     const std::size_t longest = std::min(r.all.size(), lexicon.longest() + 2);
     for (std::size_t length = longest; length > 0 && r.entry == nullptr; --length) {
         for (std::size_t from = 0; from + length <= r.all.size(); ++from) {
-            bool whole = !cutsClaim(r, from, from + length);
+            const bool denied = from > 0 && (r.is(from - 1, "no") || r.is(from - 1, "without"));
+            bool whole = !denied && !cuts(claims, from, from + length);
             for (std::size_t i = from; i < from + length; ++i)
                 whole = whole && r.free(i) && !r.all[i].bracket;
             const auto *found = whole ? lexicon.find(joined(r.all, from, from + length)) : nullptr;
@@ -163,6 +169,7 @@ Reading readingOf(const std::string &text, const Lexicon &lexicon) {
         matchCatalogue(r, lexicon);
     takeClaims(r);
     takeFrequency(r);
+    takeNotes(r);
     takeSizes(r);
     takePack(r);
     takeCount(r);

@@ -57,14 +57,22 @@ void takeSizes(Reading &reading);
 void takePack(Reading &reading);
 /// Takes how many, in front, behind, or beside the catalogue name.
 void takeCount(Reading &reading);
+/// Takes where it stands, until when it keeps and how full it is, as notes: "under the sink", "half empty".
+void takeNotes(Reading &reading);
 /// Takes words that fill a sentence and say nothing: "some", "the", "there are".
 void takeFillers(Reading &reading);
 /// Takes "glass", "hot", allergens and the like, outside the name.
 void takeFacts(Reading &reading);
 /// Takes "nut free", "no nuts", "may contain nuts", unless they belong to the catalogue name.
 void takeClaims(Reading &reading);
-/// True for a word of a claim that a name must not cut in two.
-[[nodiscard]] bool cutsClaim(const Reading &reading, std::size_t from, std::size_t to);
+/// From a first word to behind the last one.
+struct WordSpan {
+    std::size_t from = 0, to = 0;
+};
+/// Where claims and warnings about allergens stand.
+[[nodiscard]] std::vector<WordSpan> claimsIn(const Reading &reading);
+/// True if a name from word to word would cut a claim in two.
+[[nodiscard]] bool cuts(const std::vector<WordSpan> &claims, std::size_t from, std::size_t to);
 
 /// Shape of a pack word in the singular ("tin", "carton"), or of any shape's own word ("pan").
 [[nodiscard]] std::optional<Shape> packShape(const std::string &single);

@@ -16,24 +16,19 @@ bool isDigit(char c) {
 /// Words that end in "s" and are no plural, or whose plural is not told from its ending.
 const std::map<std::string, std::string> &irregular() {
     static const std::map<std::string, std::string> forms{
-        {"knives", "knife"},       {"leaves", "leaf"},
-        {"loaves", "loaf"},        {"halves", "half"},
-        {"cookies", "cookie"},     {"brownies", "brownie"},
-        {"smoothies", "smoothie"}, {"pies", "pie"},
-        {"glasses", "glasses"},    {"molasses", "molasses"},
-        {"swiss", "swiss"},        {"gas", "gas"},
-        {"potatoes", "potato"},    {"tomatoes", "tomato"},
-        {"mangoes", "mango"},      {"avocadoes", "avocado"},
-        {"canvas", "canvas"},      {"quiches", "quiche"},
-        {"brioches", "brioche"},   {"shelves", "shelf"},
-        {"calves", "calf"},        {"mousses", "mousse"},
-        {"veggies", "veggie"},     {"cloves", "clove"},
-        {"chillies", "chilli"},    {"chilies", "chilli"},
-        {"chili", "chilli"},       {"chile", "chilli"},
-        {"yoghurts", "yoghurt"},   {"yogurt", "yoghurt"},
-        {"yogurts", "yoghurt"},    {"mozzarellas", "mozzarella"},
-        {"houmous", "hummus"},     {"houmus", "hummus"},
-        {"humus", "hummus"},       {"colour", "color"},
+        {"peppers", "peppers"},  {"knives", "knife"},       {"leaves", "leaf"},
+        {"loaves", "loaf"},      {"halves", "half"},        {"cookies", "cookie"},
+        {"brownies", "brownie"}, {"smoothies", "smoothie"}, {"pies", "pie"},
+        {"glasses", "glasses"},  {"molasses", "molasses"},  {"swiss", "swiss"},
+        {"gas", "gas"},          {"potatoes", "potato"},    {"tomatoes", "tomato"},
+        {"mangoes", "mango"},    {"avocadoes", "avocado"},  {"canvas", "canvas"},
+        {"quiches", "quiche"},   {"brioches", "brioche"},   {"shelves", "shelf"},
+        {"calves", "calf"},      {"mousses", "mousse"},     {"veggies", "veggie"},
+        {"cloves", "clove"},     {"chillies", "chilli"},    {"chilies", "chilli"},
+        {"chili", "chilli"},     {"chile", "chilli"},       {"yoghurts", "yoghurt"},
+        {"yogurt", "yoghurt"},   {"yogurts", "yoghurt"},    {"mozzarellas", "mozzarella"},
+        {"houmous", "hummus"},   {"houmus", "hummus"},      {"humus", "hummus"},
+        {"colour", "color"},
     };
     return forms;
 }

@@ -1,6 +1,7 @@
 #include "model/lexicon.h"
 #include <algorithm>
 #include <sstream>
+#include <tuple>
 
 namespace model {
 namespace {
@@ -65,11 +66,35 @@ const std::map<std::string, std::string> &spokenAlike() {
     return pairs;
 }
 
-std::string respoken(const std::string &comparableName) {
+/// Short forms that everybody uses.
+const std::map<std::string, std::string> &shortForms() {
+    static const std::map<std::string, std::string> forms{{"veg", "vegetable"},
+                                                          {"choc", "chocolate"},
+                                                          {"tab", "tablet"},
+                                                          {"tom", "tomato"},
+                                                          {"toms", "tomato"},
+                                                          {"mayo", "mayonnaise"},
+                                                          {"spud", "potato"},
+                                                          {"evoo", "olive oil"},
+                                                          {"mushie", "mushroom"},
+                                                          {"cuke", "cucumber"},
+                                                          {"avo", "avocado"},
+                                                          {"parm", "parmesan"},
+                                                          {"bicarb", "bicarbonate of soda"},
+                                                          {"bic", "bicarbonate of soda"},
+                                                          {"spag", "spaghetti"},
+                                                          {"caulie", "cauliflower"},
+                                                          {"brocc", "broccoli"},
+                                                          {"marg", "margarine"},
+                                                          {"sarnie", "sandwich"}};
+    return forms;
+}
+
+std::string replaced(const std::string &comparableName, const std::map<std::string, std::string> &by) {
     std::string out;
     for (const auto &part : partsOf(comparableName)) {
-        const auto found = spokenAlike().find(part);
-        out += (out.empty() ? "" : " ") + (found == spokenAlike().end() ? part : found->second);
+        const auto found = by.find(part);
+        out += (out.empty() ? "" : " ") + (found == by.end() ? part : found->second);
     }
     return out;
 }
@@ -81,10 +106,14 @@ void pushNew(std::vector<NearName> &out, const NearName &near) {
         out.push_back(near);
 }
 
+/// The shortest names first, then a thing's own name before another one, then what is used most.
 void sortByUse(std::vector<NearName> &names) {
-    std::stable_sort(names.begin(), names.end(), [](const NearName &a, const NearName &b) {
-        return a.thing->usual.usesPerWeek.value_or(0) > b.thing->usual.usesPerWeek.value_or(0);
-    });
+    const auto key = [](const NearName &near) {
+        const auto words = std::count(near.name.begin(), near.name.end(), ' ');
+        return std::tuple(words, near.name != near.thing->name, -near.thing->usual.usesPerWeek.value_or(0));
+    };
+    std::stable_sort(names.begin(), names.end(),
+                     [&](const NearName &a, const NearName &b) { return key(a) < key(b); });
 }
 
 } // namespace
@@ -129,7 +158,15 @@ void Lexicon::addName(const std::string &name, const CatalogueThing &thing) {
 }
 
 const CatalogueThing *Lexicon::find(const std::string &name) const {
-    const auto found = m_byName.find(comparable(name));
+    const std::string wanted = comparable(name);
+    if (const auto found = m_byName.find(wanted); found != m_byName.end())
+        return found->second;
+    if (wanted.find(' ') != std::string::npos) { // "chick peas"
+        if (const auto found = m_byLetters.find(lettersOf(wanted)); found != m_byLetters.end())
+            return found->second;
+    }
+    const std::string full = replaced(wanted, shortForms());
+    const auto found = full == wanted ? m_byName.end() : m_byName.find(full);
     return found == m_byName.end() ? nullptr : found->second;
 }
 
@@ -137,7 +174,14 @@ const CatalogueThing *Lexicon::findTurned(const std::string &name) const {
     const std::string wanted = comparable(name);
     if (const auto found = m_byLetters.find(lettersOf(wanted)); found != m_byLetters.end())
         return found->second;
-    const auto found = m_bySorted.find(sortedWords(wanted));
+    const auto parts = partsOf(wanted);
+    const bool several = std::all_of(parts.begin(), parts.end(),
+                                     [this](const std::string &part) { return m_byName.contains(part); });
+    return several ? nullptr : findInAnyOrder(name);
+}
+
+const CatalogueThing *Lexicon::findInAnyOrder(const std::string &name) const {
+    const auto found = m_bySorted.find(sortedWords(comparable(name)));
     return found == m_bySorted.end() ? nullptr : found->second;
 }
 
@@ -161,8 +205,21 @@ std::vector<NearName> Lexicon::endingWith(const std::string &name) const {
         if (!typed.empty() && ends(typed, known.singles))
             pushNew(out, {known.thing, known.written});
     }
-    sortByUse(out);
+    std::stable_sort(out.begin(), out.end(), [](const NearName &x, const NearName &y) {
+        return x.thing->usual.usesPerWeek.value_or(0) > y.thing->usual.usesPerWeek.value_or(0);
+    });
+    std::stable_partition(out.begin(), out.end(),
+                          [](const NearName &near) { return near.name == near.thing->name; });
     return out;
+}
+
+std::vector<NearName> Lexicon::spokenAs(const std::string &name) const {
+    const std::string wanted = comparable(name);
+    const std::string spoken = replaced(wanted, spokenAlike());
+    const auto found = m_byName.find(spoken);
+    if (spoken == wanted || found == m_byName.end())
+        return {};
+    return {{found->second, spoken}};
 }
 
 std::vector<NearName> Lexicon::alike(const std::string &name) const {
@@ -170,8 +227,6 @@ std::vector<NearName> Lexicon::alike(const std::string &name) const {
     std::vector<NearName> out;
     if (wanted.size() < 3 || wanted.size() > 60)
         return out;
-    if (const auto found = m_byName.find(respoken(wanted)); found != m_byName.end())
-        pushNew(out, {found->second, respoken(wanted)});
     const std::string letters = lettersOf(wanted);
     const std::string sound = words::soundOf(wanted);
     const std::size_t most = letters.size() >= 8 ? 2 : letters.size() >= 5 ? 1 : 0;
@@ -181,7 +236,7 @@ std::vector<NearName> Lexicon::alike(const std::string &name) const {
         const bool spelt = wrong <= most;
         const bool sounds =
             letters.size() >= 4 && sound.size() >= 2 && sound == known.sound &&
-            words::misspellings(letters, known.letters, letters.size() / 2) <= letters.size() / 2;
+            words::misspellings(letters, known.letters, letters.size() / 3) <= letters.size() / 3;
         if (spelt || sounds)
             near.emplace_back(spelt ? wrong : most + 1, NearName{known.thing, known.written});
     }

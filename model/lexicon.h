@@ -24,12 +24,17 @@ public:
 
     /// By a name in singular or plural, with or without hyphens; nullptr if there is none.
     [[nodiscard]] const CatalogueThing *find(const std::string &name) const;
-    /// The same words in another order, or parted otherwise: "tomatoes chopped", "corn flour".
+    /// The same words in another order, or parted otherwise: "tomatoes chopped", "corn flour". Not if each
+    /// word is a name of its own, as in "milk rice": that may be two things.
     [[nodiscard]] const CatalogueThing *findTurned(const std::string &name) const;
+    /// The same words in another order, whatever they are.
+    [[nodiscard]] const CatalogueThing *findInAnyOrder(const std::string &name) const;
     /// Things of which a name begins with these letters, word for word; what is used most comes first.
     [[nodiscard]] std::vector<NearName> beginningWith(const std::string &name) const;
     /// Things of which a name ends with these words and has more: "beans".
     [[nodiscard]] std::vector<NearName> endingWith(const std::string &name) const;
+    /// The thing whose name is spoken as these words are: "flour" for "flower"; at most one.
+    [[nodiscard]] std::vector<NearName> spokenAs(const std::string &name) const;
     /// Things whose name is spelt nearly so, or sounds so; nearest first.
     [[nodiscard]] std::vector<NearName> alike(const std::string &name) const;
     /// True if this is a whole word of some name.

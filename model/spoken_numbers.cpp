@@ -106,9 +106,11 @@ std::optional<double> special(Reader &r) {
         return r.low(skip + 1) == "of" && word == "couple" ? take(skip + 2, 2)
                : word == "couple"                          ? take(skip + 1, 2)
                                                            : std::optional<double>();
-    if (skip == 1 && (word == "dozen" || word == "hundred")) {
+    if (skip == 1 && word == "dozen")
+        return take(2, 12);
+    if (skip == 1 && word == "hundred") {
         ++r.at;
-        return take(1, word == "dozen" ? 12 : 100);
+        return whole(r, 1);
     }
     return std::nullopt;
 }
