@@ -3,6 +3,7 @@ import QtQuick
 import Feltmark
 
 // A list of rows: one Tab stop, arrows, Home and End move, Return or a click activates. The reader hears the row and "2 of 9".
+// Of a long list only the part round the row in hand is on screen; the arrows go on into the next.
 // Properties: label (heading and name of the list), model (RowModel), currentKey (the row in hand), emptyText, showLabel.
 // Signals: moved(key) when another row is in hand; activated(key) on Return or click.
 // Functions: focusCurrent(), focusKey(key). Other keys of a row: Keys.onPressed in the list, with currentKey.
@@ -11,21 +12,29 @@ Column {
     id: list
 
     required property string label
-    required property var model
+    required property RowModel model
     property string emptyText: qsTr("Nothing here yet.")
     property bool showLabel: true
     property int currentIndex: 0
-    readonly property int count: rows.count
-    readonly property Item currentRow: rows.count > 0 ? rows.itemAt(Math.min(list.currentIndex, rows.count - 1)) : null
+    property bool turning: false
+    readonly property int count: part.total
+    readonly property Item currentRow: list.count > 0 ? rows.itemAt(Math.min(list.currentIndex, list.count - 1) - part.first) : null
     readonly property string currentKey: list.currentRow ? (list.currentRow as ListEntryRow).key : ""
     signal moved(string key)
     signal activated(string key)
 
+    // The row's item, with its part of the list on screen.
+    function itemAt(index: int): Item {
+        list.turning = true;
+        part.turnTo(index);
+        list.turning = false;
+        return rows.itemAt(index - part.first);
+    }
     function focusRow(index: int): void {
-        if (rows.count === 0)
+        if (part.total === 0)
             return;
-        const to = Math.max(0, Math.min(rows.count - 1, index));
-        rows.itemAt(to).forceActiveFocus(Qt.TabFocusReason);
+        const to = Math.max(0, Math.min(part.total - 1, index));
+        list.itemAt(to).forceActiveFocus(Qt.TabFocusReason);
         list.currentIndex = to;
     }
     function tellMoved(): void {
@@ -36,22 +45,17 @@ Column {
         list.focusRow(list.currentIndex);
     }
     function firstKey(): string {
-        return rows.count > 0 ? (rows.itemAt(0) as ListEntryRow).key : "";
+        return list.model.keyAt(0);
     }
     function firstTitle(): string {
-        return rows.count > 0 ? (rows.itemAt(0) as ListEntryRow).title : "";
-    }
-    function indexOf(key: string): int {
-        for (let i = 0; i < rows.count; ++i)
-            if ((rows.itemAt(i) as ListEntryRow).key === key)
-                return i;
-        return -1;
+        return list.model.titleAt(0);
     }
     function rowOf(key: string): Item {
-        return rows.itemAt(list.indexOf(key));
+        const index = list.model.indexOf(key);
+        return index < 0 ? null : list.itemAt(index);
     }
     function focusKey(key: string): bool {
-        const index = list.indexOf(key);
+        const index = list.model.indexOf(key);
         if (index >= 0)
             list.focusRow(index);
         return index >= 0;
@@ -75,45 +79,68 @@ Column {
         text: list.label
     }
     Words {
-        visible: rows.count === 0
+        visible: list.count === 0
         text: list.emptyText
         soft: true
+    }
+    RowWindow {
+        id: part
+
+        sourceModel: list.model
+    }
+    ActionButton {
+        visible: part.first > 0
+        text: qsTr("Rows before these")
+        onActed: list.focusRow(part.first - 1)
     }
     Repeater {
         id: rows
 
-        model: list.model
+        model: part
         // The row in hand went: its neighbour takes its place, and the focus if the list had it.
         onItemRemoved: (index, item) => {
+            if (list.turning)
+                return;
             const hadFocus = item.activeFocus;
-            if (index < list.currentIndex || list.currentIndex >= rows.count)
+            if (part.first + index < list.currentIndex || list.currentIndex >= part.total)
                 list.currentIndex = Math.max(0, list.currentIndex - 1);
             if (hadFocus)
                 Qt.callLater(list.focusCurrent);
         }
         onItemAdded: index => {
-            if (index <= list.currentIndex && rows.count > 1 && list.currentRow && list.currentRow.activeFocus)
+            if (!list.turning && part.first + index <= list.currentIndex && rows.count > 1 && list.currentRow && list.currentRow.activeFocus)
                 list.currentIndex += 1;
         }
 
         ListEntryRow {
-            position: rows.count > 1 ? qsTr("%1 of %2").arg(index + 1).arg(rows.count) : ""
-            current: index === list.currentIndex
-            onReached: list.focusRow(index)
+            readonly property int place: part.first + index
+
+            position: list.count > 1 ? qsTr("%1 of %2").arg(place + 1).arg(list.count) : ""
+            current: place === list.currentIndex
+            onReached: list.focusRow(place)
             onActivated: list.activated(key)
-            Keys.onDownPressed: list.focusRow(index + 1)
-            Keys.onUpPressed: list.focusRow(index - 1)
+            Keys.onDownPressed: list.focusRow(place + 1)
+            Keys.onUpPressed: list.focusRow(place - 1)
             Keys.onPressed: event => {
                 if (event.modifiers & (Qt.ControlModifier | Qt.AltModifier))
                     return;
                 if (event.key === Qt.Key_Home)
                     list.focusRow(0);
                 else if (event.key === Qt.Key_End)
-                    list.focusRow(rows.count - 1);
+                    list.focusRow(list.count - 1);
+                else if (event.key === Qt.Key_PageDown)
+                    list.focusRow(place + 10);
+                else if (event.key === Qt.Key_PageUp)
+                    list.focusRow(place - 10);
                 else
                     return;
                 event.accepted = true;
             }
         }
+    }
+    ActionButton {
+        visible: part.first + part.size < list.count
+        text: qsTr("Rows after these")
+        onActed: list.focusRow(part.first + part.size)
     }
 }

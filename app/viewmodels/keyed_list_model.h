@@ -1,5 +1,6 @@
 #pragma once
 #include <QAbstractListModel>
+#include <QSet>
 #include <algorithm>
 #include <utility>
 #include <vector>
@@ -20,6 +21,12 @@ public:
 
     void setRows(std::vector<Row> rows) {
         removeMissing(rows);
+        if (m_rows.empty() && !rows.empty()) {
+            beginInsertRows({}, 0, static_cast<int>(rows.size()) - 1);
+            m_rows = std::move(rows);
+            endInsertRows();
+            return;
+        }
         for (int i = 0; i < static_cast<int>(rows.size()); ++i)
             place(i, std::move(rows[static_cast<size_t>(i)]));
     }
@@ -32,9 +39,11 @@ protected:
 
 private:
     void removeMissing(const std::vector<Row> &wanted) {
+        QSet<QString> keys;
+        for (const Row &row : wanted)
+            keys.insert(row.key);
         for (int i = rowCount() - 1; i >= 0; --i) {
-            const QString &key = m_rows[static_cast<size_t>(i)].key;
-            if (std::ranges::any_of(wanted, [&](const Row &row) { return row.key == key; }))
+            if (keys.contains(m_rows[static_cast<size_t>(i)].key))
                 continue;
             beginRemoveRows({}, i, i);
             m_rows.erase(m_rows.begin() + i);

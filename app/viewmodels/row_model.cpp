@@ -43,6 +43,11 @@ QVariant RowModel::data(const QModelIndex &index, int role) const {
     return {};
 }
 
+int RowModel::indexOf(const QString &key) const {
+    const auto found = std::ranges::find(rows(), key, &ListRow::key);
+    return found == rows().end() ? -1 : static_cast<int>(found - rows().begin());
+}
+
 QHash<int, QByteArray> RowModel::roleNames() const {
     return {{Key, "key"},     {Title, "title"}, {Amount, "amount"}, {Facts, "facts"},
             {Usual, "usual"}, {Flag, "flag"},   {Spoken, "spoken"}, {Section, "section"}};

@@ -29,6 +29,15 @@ class RowModel : public KeyedListModel<ListRow> {
 
 public:
     using KeyedListModel::KeyedListModel;
+    /// The row with this key, or -1.
+    Q_INVOKABLE [[nodiscard]] int indexOf(const QString &key) const;
+    /// Key and title of a row; empty where there is none.
+    Q_INVOKABLE [[nodiscard]] QString keyAt(int row) const {
+        return rowAt(index(row)) ? rowAt(index(row))->key : QString();
+    }
+    Q_INVOKABLE [[nodiscard]] QString titleAt(int row) const {
+        return rowAt(index(row)) ? rowAt(index(row))->title : QString();
+    }
     [[nodiscard]] QVariant data(const QModelIndex &index, int role) const override;
     [[nodiscard]] QHash<int, QByteArray> roleNames() const override;
 

@@ -1,5 +1,6 @@
 #include "app/preferences.h"
 #include "app/viewmodels/form_model.h"
+#include "app/viewmodels/row_window.h"
 #include "app/viewmodels/settings_view_model.h"
 #include "app/viewmodels/shell_view_model.h"
 #include <QFont>
@@ -53,6 +54,39 @@ TEST(FormModel, keepsTheFieldsThatStayWhenOthersComeGoOrMove) {
     EXPECT_EQ(inserted.size(), 1);
     EXPECT_EQ(removed.size(), 1);
     EXPECT_EQ(moved.size(), 1);
+}
+
+QStringList keysOf(const RowWindow &window) {
+    QStringList keys;
+    for (int i = 0; i < window.rowCount(); ++i)
+        keys << window.index(i, 0).data(window.roleNames().key("key")).toString();
+    return keys;
+}
+
+TEST(RowWindow, showsThePartOfALongListThatHoldsTheRowInHand) {
+    RowModel list;
+    const auto numbered = [](int from, int to) {
+        std::vector<ListRow> rows;
+        for (int i = from; i < to; ++i)
+            rows.push_back({.key = QString::number(i)});
+        return rows;
+    };
+    list.setRows(numbered(0, 10));
+    RowWindow window;
+    window.setSize(4);
+    window.setSourceModel(&list);
+    EXPECT_THAT(keysOf(window), ElementsAre("0", "1", "2", "3"));
+    window.turnTo(5);
+    EXPECT_EQ(window.first(), 4);
+    EXPECT_THAT(keysOf(window), ElementsAre("4", "5", "6", "7"));
+    window.turnTo(9);
+    EXPECT_THAT(keysOf(window), ElementsAre("8", "9"));
+    EXPECT_EQ(window.total(), 10);
+    list.setRows(numbered(2, 14)); // two went in front, with them the part shown; four came behind
+    EXPECT_THAT(keysOf(window), ElementsAre("6", "7", "8", "9"));
+    list.setRows(numbered(2, 5));
+    EXPECT_EQ(window.first(), 0);
+    EXPECT_THAT(keysOf(window), ElementsAre("2", "3", "4"));
 }
 
 TEST(KeyModel, takesMoreThanOneKeyAndNone) {
