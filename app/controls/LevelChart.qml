@@ -26,6 +26,11 @@ Column {
     spacing: Theme.gap
 
     Words {
+        text: chart.label
+        strong: true
+        silent: true
+    }
+    Words {
         text: chart.sentence
         silent: true
     }

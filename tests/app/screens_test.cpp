@@ -2,7 +2,9 @@
 #include "app/page_image_provider.h"
 #include "app/viewmodels/app_shell.h"
 #include "layout_faults.h"
+#include <QDir>
 #include <QGuiApplication>
+#include <QImage>
 #include <QQmlApplicationEngine>
 #include <QQuickStyle>
 #include <QQuickWindow>
@@ -33,6 +35,27 @@ protected:
         EXPECT_TRUE(layout::settle(root)) << page.toStdString() << ": the layout never comes to rest";
         const QStringList faults = layout::faultsUnder(root);
         EXPECT_TRUE(faults.isEmpty()) << page.toStdString() << ":\n" << faults.join(u'\n').toStdString();
+        takePictures(page);
+    }
+
+    /// Pictures to be looked at, into the folder that FELTMARK_SCREENSHOTS names; none without it.
+    void takePictures(const QString &page) {
+        const QString folder = qEnvironmentVariable("FELTMARK_SCREENSHOTS");
+        if (folder.isEmpty() || !QDir().mkpath(folder))
+            return;
+        const QString before = m_shell.themeMode();
+        const QString whose = m_shell.session().hasClient()
+                                  ? QString::fromStdString(m_shell.session().record().client.code)
+                                  : QStringLiteral("all");
+        for (const char *theme : {"light", "dark", "contrast", "paper", "own"}) {
+            m_shell.setThemeMode(QString::fromLatin1(theme));
+            EXPECT_TRUE(layout::settle(window()->contentItem()));
+            const QString name = QStringLiteral("%1/%2-%3-%4-%5.png")
+                                     .arg(folder, page, whose, QString::fromLatin1(theme))
+                                     .arg(100 * GetParam());
+            EXPECT_TRUE(window()->grabWindow().save(name));
+        }
+        m_shell.setThemeMode(before);
     }
 
     app::PageImageProvider *m_pictures;
