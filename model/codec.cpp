@@ -23,6 +23,7 @@ template<class C, class Visit> void eachKind(C &record, Visit visit) {
     visit("place", record.places);
     visit("thing", record.things);
     visit("overrule", record.overrules);
+    visit("plan-wishes", record.wishes);
     visit("plan", record.plan);
     visit("goal", record.goals);
     visit("rating", record.ratings);
@@ -39,9 +40,9 @@ public:
         for (std::size_t i = 0; i < list.size(); ++i)
             add(kind, list[i], i);
     }
-    void operator()(const char *kind, const std::optional<Plan> &plan) const {
-        if (plan)
-            add(kind, *plan, std::nullopt);
+    template<class T> void operator()(const char *kind, const std::optional<T> &part) const {
+        if (part)
+            add(kind, *part, std::nullopt);
     }
 
 private:
@@ -86,9 +87,9 @@ public:
             read(*body, list.emplace_back());
         m_bodies.erase(found);
     }
-    void operator()(const char *kind, std::optional<Plan> &plan) const {
+    template<class T> void operator()(const char *kind, std::optional<T> &part) const {
         if (m_bodies.contains(kind))
-            (*this)(kind, plan.emplace());
+            (*this)(kind, part.emplace());
     }
 
 private:

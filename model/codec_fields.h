@@ -106,6 +106,17 @@ template<class A> void fields(A &a, Thing &v) {
 
 template<class A> void fields(A &a, Overrule &v) {
     a("thing", v.thing), a("place", v.place), a("forbid", v.forbid), a("reason", v.reason), a("date", v.date);
+    a("marker", v.marker), a("wording", v.wording);
+}
+
+template<class A> void fields(A &a, PlanWeights &v) {
+    a("reach", v.reach), a("walk", v.walk), a("dark", v.dark), a("move", v.move), a("group", v.group);
+    a("shelf-mates", v.shelfMates), a("learning", v.learning), a("marking", v.marking);
+    a("wrong-pick", v.wrongPick), a("spoilt-meal", v.spoiltMeal);
+}
+
+template<class A> void fields(A &a, PlanWishes &v) {
+    a("weights", v.weights), a("most-kinds", v.mostKinds);
 }
 
 template<class A> void fields(A &a, PlanLine &v) {

@@ -7,14 +7,8 @@
 namespace model {
 namespace {
 
-constexpr double minutesPerLevel = 0.15;
-constexpr double minutesPerMetre = 0.05; // there and back
-constexpr double minutesInTheDark = 0.05;
-constexpr double minutesToMove = 6.0;
-constexpr double minutesPerWrongPick = 2.0;
 constexpr double minutesPerCost = 0.05;
 constexpr double weeksToSpread = 12.0;
-constexpr double spoiltMealSeverity = 5.0;
 constexpr double meaningSeverity = 30.0 * 0.03; // what the meaning marker leaves of it
 constexpr double levelOneBelowCm = 35.0;
 constexpr double levelOneAboveCm = 20.0;
@@ -23,10 +17,10 @@ bool differInMeaning(const ProblemClient &client, const ProblemItem &a, const Pr
     return a.hazard != b.hazard || (client.avoidsAllergen && a.allergen != b.allergen);
 }
 
-double severity(const ProblemClient &client, const ProblemItem &a, const ProblemItem &b) {
-    if (differInMeaning(client, a, b))
+double severity(const Problem &problem, const ProblemItem &a, const ProblemItem &b) {
+    if (differInMeaning(problem.client, a, b))
         return meaningSeverity;
-    return a.spoils || b.spoils ? spoiltMealSeverity : 1.0;
+    return a.spoils || b.spoils ? problem.weights.spoiltMeal : 1.0;
 }
 
 } // namespace
@@ -37,6 +31,14 @@ MilliMinutes toMilli(double minutes) {
 
 std::int64_t thousandths(double cm) {
     return std::llround(cm * 1000.0);
+}
+
+MilliMinutes bayCost(const Problem &problem) {
+    return toMilli(problem.weights.group);
+}
+
+MilliMinutes placeCost(const Problem &problem) {
+    return toMilli(problem.weights.shelfMates);
 }
 
 std::int64_t shelfWidth(const ProblemItem &item) {
@@ -63,12 +65,12 @@ ItemPlaceParts itemPlaceParts(const Problem &problem, int i, int p) {
     const bool glassAbove = item.glass && place.heightCm > problem.client.shoulderCm;
     const int level = reachLevel(problem.client, place.heightCm) + (glassAbove ? 1 : 0);
     ItemPlaceParts parts;
-    parts.reach = item.usesPerWeek * minutesPerLevel * level;
-    parts.walk = item.usesPerWeek * minutesPerMetre * metresToArea(problem, i, p);
+    parts.reach = item.usesPerWeek * problem.weights.reach * level;
+    parts.walk = item.usesPerWeek * problem.weights.walk * metresToArea(problem, i, p);
     if (problem.client.usableVision && !place.lit)
-        parts.dark = item.usesPerWeek * minutesInTheDark;
+        parts.dark = item.usesPerWeek * problem.weights.dark;
     if (item.current >= 0 && item.current != p)
-        parts.move = minutesToMove / weeksToSpread * (1 + item.keep);
+        parts.move = problem.weights.move / weeksToSpread * (1 + item.keep);
     return parts;
 }
 
@@ -81,19 +83,21 @@ MilliMinutes markCost(const Problem &problem, int i, int c) {
         return 0;
     const ProblemItem &item = problem.items[i];
     const ProblemMarker &marker = problem.markers[c - 1];
-    return toMilli(item.refillsPerWeek * marker.fixMinutes + item.usesPerWeek * marker.readSeconds / 60.0 +
+    return toMilli(problem.weights.marking * (item.refillsPerWeek * marker.fixMinutes +
+                                              item.usesPerWeek * marker.readSeconds / 60.0) +
                    minutesPerCost * marker.cost);
 }
 
 MilliMinutes typeCost(const Problem &problem, int c) {
-    return c == 0 ? 0 : toMilli(problem.markers[c - 1].learnMinutes / weeksToSpread);
+    return c == 0 ? 0
+                  : toMilli(problem.weights.learning * problem.markers[c - 1].learnMinutes / weeksToSpread);
 }
 
 MilliMinutes pairCost(const Problem &problem, int i, int j) {
     const ProblemItem &a = problem.items[i];
     const ProblemItem &b = problem.items[j];
-    return toMilli(minutesPerWrongPick * slip * alike(a, b) * (a.usesPerWeek + b.usesPerWeek) *
-                   severity(problem.client, a, b));
+    return toMilli(problem.weights.wrongPick * slip * alike(a, b) * (a.usesPerWeek + b.usesPerWeek) *
+                   severity(problem, a, b));
 }
 
 int confusionThousandths(const Problem &problem, int a, int b) {

@@ -21,13 +21,12 @@ inline constexpr int nearNext = 1;
 /// Chance that a look-alike that stands in the same place, unmarked, is taken instead.
 inline constexpr double slip = 0.10;
 
-inline constexpr MilliMinutes bayCost = 1000;  // each further bay of a group
-inline constexpr MilliMinutes placeCost = 400; // each further place of a sub-category
-
 /// Half up, of the double as it comes: a decimal half may fall either way in binary, so terms are multiplied
 /// and added in the order in which the formulas are written.
 [[nodiscard]] MilliMinutes toMilli(double minutes);
 [[nodiscard]] std::int64_t thousandths(double cm);
+[[nodiscard]] MilliMinutes bayCost(const Problem &problem);   // each further bay of a group
+[[nodiscard]] MilliMinutes placeCost(const Problem &problem); // each further place of a sub-category
 /// What an item takes of its shelf, finger gap included, in thousandths of a centimetre.
 [[nodiscard]] std::int64_t shelfWidth(const ProblemItem &item);
 

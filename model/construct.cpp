@@ -55,6 +55,9 @@ void construct(SearchState &state) {
         state.put(i, cheapestPlace(state, i, chemicalsHaveAPlace));
         chemicalsHaveAPlace = chemicalsHaveAPlace || tables.klass[i] == 'C';
     }
+    for (int i = 0; i < tables.items; ++i) // a mark that is not free to choose
+        if (tables.allowedCodes[i].size() == 1)
+            state.setCode(i, tables.allowedCodes[i].front());
 }
 
 } // namespace model

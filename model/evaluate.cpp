@@ -44,6 +44,12 @@ MilliMinutes totalRisk(const Problem &problem, const Placement &placement) {
     return risk;
 }
 
+/// Whatever it weighs: outside knuckle to shoulder, or of glass above the shoulder.
+bool awkward(const Problem &problem, const ProblemItem &item, int p) {
+    const double height = problem.places[p].heightCm;
+    return reachLevel(problem.client, height) > 0 || (item.glass && height > problem.client.shoulderCm);
+}
+
 double wrongPicks(const Problem &problem, const Placement &placement) {
     const std::vector<std::vector<int>> near = nearQuarters(problem);
     const int count = static_cast<int>(problem.items.size());
@@ -72,9 +78,9 @@ Terms evaluate(const Problem &problem, const Placement &placement) {
     }
     const Spread spread = spreadOf(problem, placement);
     for (const auto &[group, bays] : spread.baysOfGroup)
-        terms.bay += bayCost * static_cast<MilliMinutes>(bays.size() - 1);
+        terms.bay += bayCost(problem) * static_cast<MilliMinutes>(bays.size() - 1);
     for (const auto &[sub, places] : spread.placesOfSub)
-        terms.place += placeCost * static_cast<MilliMinutes>(places.size() - 1);
+        terms.place += placeCost(problem) * static_cast<MilliMinutes>(places.size() - 1);
     for (const int code : codesInUse(placement))
         terms.type += typeCost(problem, code);
     terms.risk = totalRisk(problem, placement);
@@ -86,8 +92,7 @@ NaturalFigures naturalFigures(const Problem &problem, const Placement &placement
     for (int i = 0; i < static_cast<int>(problem.items.size()); ++i) {
         const ProblemItem &item = problem.items[i];
         const int p = placement.place[i];
-        const ItemPlaceParts parts = itemPlaceParts(problem, i, p);
-        if (parts.reach > 0)
+        if (item.usesPerWeek > 0 && awkward(problem, item, p))
             figures.awkwardReachesPerWeek += item.usesPerWeek;
         figures.metresPerWeek += 2 * metresToArea(problem, i, p) * item.usesPerWeek;
         figures.moved += item.current >= 0 && item.current != p;

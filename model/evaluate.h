@@ -8,7 +8,8 @@ namespace model {
 /// A rule that a placement breaks; indexes into the problem.
 struct BrokenRule {
     /// "storage", "height", "depth", "reach", "heavy", "hot", "hazard", "keep", "overruled", "marker" (of one
-    /// item), "width", "chemical" (of one place), "alike", "apart" (of two items)
+    /// item), "width", "chemical", "allergen" (of one place), "alike", "apart" (of two items), "kinds" (of
+    /// all)
     std::string rule;
     std::vector<int> items;
     std::vector<int> places;
@@ -24,6 +25,13 @@ struct BrokenRule {
 [[nodiscard]] std::vector<std::string> placeRules(const Problem &problem, int i, int p);
 /// True if code `c` may be put on item `i` standing in `p`.
 [[nodiscard]] bool codeFits(const Problem &problem, int i, int p, int c);
+/// Food, or what food touches: never in one place with a chemical.
+[[nodiscard]] bool keptFromChemicals(const ProblemItem &item);
+/// True if the two may not share a place: a chemical and what is kept from it, or food with the avoided
+/// allergen and food without it. The rule broken, or nothing.
+[[nodiscard]] std::string sharingRule(const Problem &problem, int i, int j);
+/// True if code `c` has to be learnt.
+[[nodiscard]] bool isLearnt(const Problem &problem, int c);
 /// Look-alike measure 0..1 of two items.
 [[nodiscard]] double alike(const ProblemItem &a, const ProblemItem &b);
 

@@ -1,6 +1,7 @@
 #include "model/coefficients.h"
 #include "model/evaluate.h"
 #include <algorithm>
+#include <set>
 
 namespace model {
 namespace {
@@ -27,9 +28,9 @@ void addBrokenItems(const Problem &problem, const Placement &placement, std::vec
 
 void addBrokenPlaces(const Problem &problem, const Placement &placement, std::vector<BrokenRule> &broken) {
     for (int p = 0; p < static_cast<int>(problem.places.size()); ++p) {
-        std::vector<int> all, chemicalAndFood;
+        std::vector<int> all, chemicalAndFood, foods;
         std::int64_t load = 0;
-        bool chemical = false, food = false;
+        bool chemical = false, food = false, avoided = false, free = false;
         for (int i = 0; i < static_cast<int>(problem.items.size()); ++i) {
             if (placement.place[i] != p)
                 continue;
@@ -37,14 +38,20 @@ void addBrokenPlaces(const Problem &problem, const Placement &placement, std::ve
             all.push_back(i);
             load += shelfWidth(item);
             chemical = chemical || item.klass == 'C';
-            food = food || item.klass == 'F';
-            if (item.klass != 'N')
+            food = food || keptFromChemicals(item);
+            if (item.klass == 'C' || keptFromChemicals(item))
                 chemicalAndFood.push_back(i);
+            if (item.klass == 'F') {
+                foods.push_back(i);
+                (item.allergen ? avoided : free) = true;
+            }
         }
         if (load > thousandths(problem.places[p].widthCm))
             broken.push_back({"width", all, {p}});
         if (chemical && food)
             broken.push_back({"chemical", chemicalAndFood, {p}});
+        if (problem.allergenApart && avoided && free)
+            broken.push_back({"allergen", foods, {p}});
     }
 }
 
@@ -75,7 +82,36 @@ void addBrokenApart(const Problem &problem, const Placement &placement, std::vec
     }
 }
 
+void addTooManyKinds(const Problem &problem, const Placement &placement, std::vector<BrokenRule> &broken) {
+    std::set<int> kinds;
+    std::vector<int> items;
+    for (int i = 0; i < static_cast<int>(problem.items.size()); ++i)
+        if (isLearnt(problem, placement.code[i])) {
+            kinds.insert(placement.code[i]);
+            items.push_back(i);
+        }
+    if (problem.mostToLearn && static_cast<int>(kinds.size()) > *problem.mostToLearn)
+        broken.push_back({"kinds", items, {}});
+}
+
 } // namespace
+
+bool keptFromChemicals(const ProblemItem &item) {
+    return item.klass == 'F' || (item.klass == 'N' && item.touchesFood);
+}
+
+std::string sharingRule(const Problem &problem, int i, int j) {
+    const ProblemItem &a = problem.items[i], &b = problem.items[j];
+    if ((a.klass == 'C' && keptFromChemicals(b)) || (b.klass == 'C' && keptFromChemicals(a)))
+        return "chemical";
+    if (problem.allergenApart && a.klass == 'F' && b.klass == 'F' && a.allergen != b.allergen)
+        return "allergen";
+    return "";
+}
+
+bool isLearnt(const Problem &problem, int c) {
+    return c != 0 && problem.markers[c - 1].learnMinutes > 0;
+}
 
 std::vector<std::string> placeRules(const Problem &problem, int i, int p) {
     const ProblemItem &item = problem.items[i];
@@ -100,9 +136,11 @@ std::vector<std::string> placeRules(const Problem &problem, int i, int p) {
 }
 
 bool codeFits(const Problem &problem, int i, int p, int c) {
+    const ProblemItem &item = problem.items[i];
+    if (item.pinnedCode && c != *item.pinnedCode)
+        return false;
     if (c == 0)
         return true;
-    const ProblemItem &item = problem.items[i];
     const ProblemMarker &marker = problem.markers[c - 1];
     if (std::find(marker.surfaces.begin(), marker.surfaces.end(), item.surface) == marker.surfaces.end())
         return false;
@@ -117,6 +155,7 @@ std::vector<BrokenRule> brokenRules(const Problem &problem, const Placement &pla
     addBrokenPlaces(problem, placement, broken);
     addBrokenPairs(problem, placement, broken);
     addBrokenApart(problem, placement, broken);
+    addTooManyKinds(problem, placement, broken);
     return broken;
 }
 

@@ -1,6 +1,7 @@
 #pragma once
 #include "model/date.h"
 #include "model/id.h"
+#include "model/plan_weights.h"
 #include <cstdint>
 #include <optional>
 #include <string>
@@ -34,7 +35,8 @@ struct PlanLine {
     friend bool operator==(const PlanLine &, const PlanLine &) = default;
 };
 
-/// The therapist's own decision about one line; it outlives every new plan until she takes it back.
+/// The therapist's own decision about one line; it outlives every new plan until she takes it back. Each of
+/// place, mark and wording is decided only where it is set.
 struct Overrule {
     Id id;
     Id thing;
@@ -42,7 +44,17 @@ struct Overrule {
     bool forbid = false; // not there, instead of there
     std::string reason;
     std::optional<Date> date;
+    std::optional<std::string> marker = std::nullopt; // key of the marker kit; empty: no mark
+    std::string wording = {};                         // of the label; empty: as worked out
     friend bool operator==(const Overrule &, const Overrule &) = default;
+};
+
+/// What this client's plan weighs, and how many kinds of marks it may have.
+struct PlanWishes {
+    Id id;
+    PlanWeights weights;
+    std::optional<int> mostKinds; // to learn, meaning marks among them; none: by the answer on memory
+    friend bool operator==(const PlanWishes &, const PlanWishes &) = default;
 };
 
 struct MeaningMark {

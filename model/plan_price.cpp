@@ -17,7 +17,7 @@ std::vector<std::string> refusedBy(const PlanProblem &built, const Placement &sh
     moved.place[i] = p;
     for (const auto &broken : brokenRules(built.problem, moved)) {
         const bool concerns = std::find(broken.items.begin(), broken.items.end(), i) != broken.items.end();
-        if (concerns && (broken.rule == "chemical" || broken.rule == "apart"))
+        if (concerns && (broken.rule == "chemical" || broken.rule == "allergen" || broken.rule == "apart"))
             rules.push_back(broken.rule);
     }
     return rules;

@@ -1,5 +1,6 @@
 #include "model/evaluate.h"
 #include "model/plan_places.h"
+#include "model/plan_safety.h"
 #include "model/planning.h"
 #include "model/usable_marks.h"
 #include <algorithm>
@@ -9,11 +10,9 @@
 namespace model {
 namespace {
 
-constexpr double usualUses = 1;      // a week, where nobody said how often
-constexpr double usualRefills = 0.1; // a week
-constexpr double columnDepthCm = 30; // packs alike stand behind one another as deep as a hand finds
-constexpr double alikeKeepsApart =
-    0.15; // look-alike measure from which a mix-up that harms is not left to a mark
+constexpr double usualUses = 1;         // a week, where nobody said how often
+constexpr double usualRefills = 0.1;    // a week
+constexpr double columnDepthCm = 30;    // packs alike stand behind one another as deep as a hand finds
 constexpr double waterKgPerCm3 = 0.001; // of a pack that was not weighed: as if full of water
 
 char klassOf(Klass klass) {
@@ -109,22 +108,9 @@ ProblemItem itemOf(const Thing &thing, const Case &record) {
             .hotUse = thing.hotUse,
             .spoils = thing.spoilsMeal,
             .keep = thing.medicine ? 3 : thing.keep,
+            .touchesFood = touchesFood(thing),
             .forbidden = {},
             .runCm = runWidth(thing)};
-}
-
-/// Daily things out of the high and low places, for a client who is dizzy looking up or bending.
-void forbidHighAndLow(const Case &record, const Problem &problem, ProblemItem &item) {
-    constexpr double daily = 5; // uses a week
-    constexpr double bendCm = 35;
-    if (!record.safety.cautious(SafetyQuestion::DizzyLookingUpOrBending) || item.usesPerWeek < daily)
-        return;
-    const ProblemClient &client = problem.client;
-    for (int p = 0; p < static_cast<int>(problem.places.size()); ++p) {
-        const double height = problem.places[p].heightCm;
-        if (height > client.shoulderCm || height < client.knuckleCm - bendCm)
-            item.forbidden.push_back(p);
-    }
 }
 
 /// Her decisions stand above what the program would avoid. Of several places for one thing the last counts; a
@@ -154,20 +140,6 @@ void applyOverrules(const Case &record, const Thing &thing, const PlanProblem &o
     }
 }
 
-/// Nothing more is put beside medicines: their place is agreed and their own.
-void leaveMedicinesAlone(const Case &record, PlanProblem &out) {
-    for (std::size_t m = 0; m < record.things.size(); ++m) {
-        const int place = out.problem.items[m].current;
-        if (!record.things[m].medicine || place < 0)
-            continue;
-        for (std::size_t i = 0; i < record.things.size(); ++i) {
-            ProblemItem &item = out.problem.items[i];
-            if (!record.things[i].medicine && item.current != place)
-                item.forbidden.push_back(place);
-        }
-    }
-}
-
 Result<void> addItems(const Case &record, const Walk &walk, PlanProblem &out) {
     for (const auto &thing : record.things) {
         if (const auto sized = checkSizes(thing); !sized)
@@ -185,7 +157,6 @@ Result<void> addItems(const Case &record, const Walk &walk, PlanProblem &out) {
         out.problem.items.push_back(std::move(item));
         out.things.push_back(thing.id);
     }
-    leaveMedicinesAlone(record, out);
     if (out.things.empty())
         return fail(ErrorCode::Missing, "There is no thing yet. Enter what stands on the first shelf.");
     return {};
@@ -230,23 +201,16 @@ void addMarkers(const Case &record, const Findings &findings, PlanProblem &out) 
     }
 }
 
-/// Look-alikes whose mix-up does harm stand apart: a chemical and food, food with and without the avoided
-/// allergen; with reduced feeling any hazard or medicine, since a touch mark alone never tells it.
-bool mixUpHarms(const ProblemItem &a, const ProblemItem &b, bool feelsLess) {
-    const bool chemicalAndFood = (a.klass == 'C' && b.klass == 'F') || (a.klass == 'F' && b.klass == 'C');
-    const bool allergen = a.klass == 'F' && b.klass == 'F' && a.allergen != b.allergen;
-    return chemicalAndFood || allergen || (feelsLess && a.hazard != b.hazard);
-}
-
-void addApart(const Case &record, Problem &problem) {
-    const bool feelsLess = record.safety.cautious(SafetyQuestion::ReducedProtectiveFeeling);
-    const int count = static_cast<int>(problem.items.size());
-    for (int i = 0; i < count; ++i) {
-        for (int j = i + 1; j < count; ++j) {
-            if (mixUpHarms(problem.items[i], problem.items[j], feelsLess) &&
-                alike(problem.items[i], problem.items[j]) >= alikeKeepsApart)
-                problem.apart.emplace_back(i, j);
-        }
+/// Of several marks chosen for one thing the last counts; a mark that this client may not get counts no more.
+void applyMarkPins(const Case &record, PlanProblem &out) {
+    for (const auto &overrule : record.overrules) {
+        const auto thing = std::find(out.things.begin(), out.things.end(), overrule.thing);
+        if (!overrule.marker || thing == out.things.end())
+            continue;
+        const auto marker = std::find(out.markers.begin(), out.markers.end(), *overrule.marker);
+        if (overrule.marker->empty() || marker != out.markers.end())
+            out.problem.items[thing - out.things.begin()].pinnedCode =
+                overrule.marker->empty() ? 0 : static_cast<int>(marker - out.markers.begin()) + 1;
     }
 }
 
@@ -273,11 +237,17 @@ Result<PlanProblem> planProblem(const Case &record, const Findings &findings) {
     PlanProblem out;
     const Walk walk = walkOf(record.units);
     out.problem.client = clientOf(record, findings);
+    if (record.wishes)
+        if (const auto possible = checkWeights(record.wishes->weights); !possible)
+            return tl::unexpected(possible.error());
     return addPlaces(record, findings, walk, out)
         .and_then([&] { return addItems(record, walk, out); })
         .map([&] {
             addMarkers(record, findings, out);
-            addApart(record, out.problem);
+            applyMarkPins(record, out);
+            addSafetyRules(record, findings, out);
+            if (record.wishes)
+                out.problem.weights = record.wishes->weights;
             return out;
         });
 }

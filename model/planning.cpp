@@ -1,6 +1,7 @@
 #include "model/planning.h"
 #include "model/evaluate.h"
 #include "model/kit.h"
+#include "model/shelf_order.h"
 #include <algorithm>
 #include <tuple>
 
@@ -15,25 +16,16 @@ const Thing *thingOf(const Case &record, const Id &id) {
     return found == record.things.end() ? nullptr : &*found;
 }
 
-/// Left to right: by sub-category, then by name. With the left side not attended to, from the right.
+/// The cheapest row of each place, from the left. With the left side not attended to, counted from the right.
 std::vector<int> orderOnShelf(const Case &record, const PlanProblem &built, const Placement &placement) {
-    const auto &note = record.safety.answers.find(SafetyQuestion::OneSideNotAttended);
+    const auto note = record.safety.answers.find(SafetyQuestion::OneSideNotAttended);
     const bool fromRight = note != record.safety.answers.end() && note->second.answer == Answer::Yes &&
                            note->second.note.find("eft") != std::string::npos;
     std::vector<int> order(built.things.size());
     for (int p = 0; p < static_cast<int>(built.places.size()); ++p) {
-        std::vector<int> here;
-        for (int i = 0; i < static_cast<int>(built.things.size()); ++i) {
-            if (placement.place[i] == p)
-                here.push_back(i);
-        }
-        std::sort(here.begin(), here.end(), [&](int a, int b) {
-            const auto key = [&](int i) {
-                const auto &item = built.problem.items[i];
-                return std::tie(item.group, item.sub, item.name, built.things[i].text);
-            };
-            return fromRight ? key(b) < key(a) : key(a) < key(b);
-        });
+        std::vector<int> here = shelfRow(built.problem, placement, p);
+        if (fromRight)
+            std::reverse(here.begin(), here.end());
         for (int k = 0; k < static_cast<int>(here.size()); ++k)
             order[here[k]] = k;
     }

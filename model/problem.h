@@ -1,7 +1,9 @@
 #pragma once
 #include "model/plan.h"
+#include "model/plan_weights.h"
 #include <array>
 #include <cstdint>
+#include <optional>
 #include <string>
 #include <utility>
 #include <vector>
@@ -36,11 +38,13 @@ struct ProblemItem {
     ProblemStorage storage = ProblemStorage::Dry;
     char klass = 'F'; // F food, C chemical, N neither
     bool allergen = false, glass = false, hazard = false, hotUse = false, spoils = false;
-    double areaX = 0, areaY = 0; // metres, where it is used
-    int current = -1;            // place, or -1
-    int keep = 0;                // 0..3
-    std::vector<int> forbidden;  // places ruled out by the therapist
-    double runCm = 0;            // width taken on the shelf by several packs alike; 0: its own width
+    double areaX = 0, areaY = 0;                  // metres, where it is used
+    int current = -1;                             // place, or -1
+    int keep = 0;                                 // 0..3
+    std::optional<int> pinnedCode = std::nullopt; // the mark that the therapist chose; 0 none
+    bool touchesFood = false;                     // tableware and the like: kept from chemicals as food is
+    std::vector<int> forbidden;                   // places ruled out by the therapist
+    double runCm = 0; // width taken on the shelf by several packs alike; 0: its own width
 };
 
 struct ProblemMarker {
@@ -63,6 +67,9 @@ struct Problem {
     double changeMinutes = 0;               // charged per changed line when `shown` is given
     std::vector<int> shownPlace, shownCode; // the plan that the therapist sees, or empty
     std::vector<std::pair<int, int>> apart; // items that must not stand in one place, nor on the next shelf
+    bool allergenApart = false;     // food with the avoided allergen never shares a place with other food
+    std::optional<int> mostToLearn; // kinds of marks that have to be learnt, codes only
+    PlanWeights weights;
 };
 
 struct Placement {

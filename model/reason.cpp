@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <cmath>
 #include <cstdlib>
+#include <set>
 
 namespace model {
 namespace {
@@ -66,38 +67,38 @@ void findSwap(SearchState &state, int i, LineReason &reason) {
 }
 
 /// Rules between things that keep `i` out of `p`, which it could have to itself.
-std::vector<std::string> fellowRules(const Problem &problem, const Placement &placement, int i, int p) {
+std::vector<std::string> fellowRules(const Problem &problem, const Placement &placement,
+                                     const std::vector<std::vector<int>> &near, int i, int p) {
     std::int64_t load = shelfWidth(problem.items[i]);
-    bool mixed = false;
+    std::set<std::string> sharing;
     for (int j = 0; j < static_cast<int>(problem.items.size()); ++j) {
         if (j == i || placement.place[j] != p)
             continue;
         load += shelfWidth(problem.items[j]);
-        const char one = problem.items[i].klass, other = problem.items[j].klass;
-        mixed = mixed || (one == 'C' && other == 'F') || (one == 'F' && other == 'C');
+        if (const std::string rule = sharingRule(problem, i, j); !rule.empty())
+            sharing.insert(rule);
     }
     std::vector<std::string> rules;
     if (load > thousandths(problem.places[p].widthCm))
         rules.emplace_back("width");
-    if (mixed)
-        rules.emplace_back("chemical");
-    Placement moved = placement;
-    moved.place[i] = p;
-    for (const BrokenRule &broken : brokenRules(problem, moved))
-        if (broken.rule == "apart" && (broken.items[0] == i || broken.items[1] == i)) {
-            rules.push_back(broken.rule);
-            break;
-        }
+    rules.insert(rules.end(), sharing.begin(), sharing.end());
+    const bool tooNear = std::any_of(problem.apart.begin(), problem.apart.end(), [&](const auto &pair) {
+        const int other = pair.first == i ? pair.second : pair.first;
+        return (pair.first == i || pair.second == i) && near[p][placement.place[other]] > 0;
+    });
+    if (tooNear)
+        rules.emplace_back("apart");
     return rules;
 }
 
 void findImpossible(const Problem &problem, const Placement &placement, int i, LineReason &reason) {
+    const std::vector<std::vector<int>> near = nearQuarters(problem);
     for (int p = 0; p < static_cast<int>(problem.places.size()); ++p) {
         if (p == placement.place[i])
             continue;
         std::vector<std::string> rules = placeRules(problem, i, p);
         if (rules.empty())
-            rules = fellowRules(problem, placement, i, p);
+            rules = fellowRules(problem, placement, near, i, p);
         if (!rules.empty())
             reason.impossible.emplace_back(p, rules);
     }

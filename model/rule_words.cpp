@@ -69,7 +69,9 @@ std::string shortRule(const std::string &rule) {
         {"hazard", "a hazard within reach of those at home"},
         {"keep", "it has to stay"},
         {"overruled", "ruled out by you or by a caution"},
-        {"chemical", "chemicals and food never share a place"},
+        {"chemical", "chemicals never share a place with food or what food touches"},
+        {"allergen", "food with and without the avoided allergen never share a place"},
+        {"kinds", "more kinds of marks than this client is to learn"},
         {"alike", "what feels alike would carry the same mark"},
         {"apart", "too near to what feels alike and would do harm"}};
     const auto found = words.find(rule);
@@ -86,9 +88,15 @@ std::string refusal(const PlanProblem &built, int i, int p, const std::string &r
                "others "
                "who may not know it. This rule is not overruled: correct the fact itself, with who said so.";
     if (rule == "chemical")
-        return start + "Chemicals and food never share a place. This rule is not overruled: if one of them "
-                       "is wrongly "
-                       "entered, correct the fact itself, with who said so.";
+        return start +
+               "Chemicals never share a place with food or what food touches. This rule is not overruled: if "
+               "one of them "
+               "is wrongly "
+               "entered, correct the fact itself, with who said so.";
+    if (rule == "allergen")
+        return start +
+               "Food with the avoided allergen and food without it never share a place. This rule is not "
+               "overruled: if a pack is wrongly entered, read it and correct the fact, with who read it.";
     if (rule == "apart")
         return start + "Something stands there or beside it that feels alike, and a mix-up would do harm. "
                        "This rule is "

@@ -9,6 +9,8 @@ constexpr int nowhere = -1;
 constexpr std::int64_t overflowPenalty = 20; // per 0.001 cm
 constexpr std::int64_t sameCodePenalty = 20'000;
 constexpr std::int64_t apartPenalty = 100'000;
+constexpr std::int64_t allergenPenalty = 50'000;
+constexpr std::int64_t kindPenalty = 20'000;
 
 std::int64_t overflow(std::int64_t load, std::int64_t width) {
     return load > width ? load - width : 0;
@@ -19,8 +21,8 @@ std::int64_t overflow(std::int64_t load, std::int64_t width) {
 SearchState::SearchState(const SearchTables &tables)
     : m_tables(&tables), m_placement{std::vector<int>(tables.items, nowhere),
                                      std::vector<int>(tables.items, 0)},
-      m_load(tables.places), m_chemical(tables.places), m_food(tables.places),
-      m_groupBay(tables.groups * tables.bays), m_subPlace(tables.subs * tables.places),
+      m_load(tables.places), m_chemical(tables.places), m_food(tables.places), m_avoided(tables.places),
+      m_free(tables.places), m_groupBay(tables.groups * tables.bays), m_subPlace(tables.subs * tables.places),
       m_typeCount(tables.codes), m_itemsIn(tables.places), m_position(tables.items) {
     m_total.cost = -tables.bayCost * tables.groups - tables.placeCost * tables.subs;
     m_typeCount[0] = tables.items;
@@ -59,6 +61,10 @@ SearchCost SearchState::standingAlone(int i, int p) const {
         sum.penalty += m_chemical[p] - self < m_food[p] ? t.chemicalPenalty : 0;
     else if (t.klass[i] == 'F')
         sum.penalty += m_food[p] - self < m_chemical[p] ? t.chemicalPenalty : 0;
+    if (t.avoided[i] == 1)
+        sum.penalty += m_avoided[p] - self < m_free[p] ? allergenPenalty : 0;
+    else if (t.avoided[i] == 2)
+        sum.penalty += m_free[p] - self < m_avoided[p] ? allergenPenalty : 0;
     return sum;
 }
 
@@ -125,6 +131,12 @@ SearchCost SearchState::codeDelta(int i, int c) const {
         delta.cost += t.typeCost[c];
     if (m_typeCount[old] == 1)
         delta.cost -= t.typeCost[old];
+    if (t.mostToLearn) {
+        const int more =
+            (m_typeCount[c] == 0 ? t.learnt[c] : 0) - (m_typeCount[old] == 1 ? t.learnt[old] : 0);
+        delta.penalty +=
+            kindPenalty * (overflow(m_learnt + more, *t.mostToLearn) - overflow(m_learnt, *t.mostToLearn));
+    }
     for (const LookAlike &other : t.lookAlikes(i)) {
         const int near = t.near[p * t.places + m_placement.place[other.item]];
         if (near == 0)
@@ -140,6 +152,8 @@ void SearchState::count(int i, int p, int by) {
     m_load[p] += by * t.width[i];
     m_chemical[p] += t.klass[i] == 'C' ? by : 0;
     m_food[p] += t.klass[i] == 'F' ? by : 0;
+    m_avoided[p] += t.avoided[i] == 1 ? by : 0;
+    m_free[p] += t.avoided[i] == 2 ? by : 0;
     m_groupBay[t.groupOf[i] * t.bays + t.bayOf[p]] += by;
     m_subPlace[t.subOf[i] * t.places + p] += by;
 }
@@ -164,8 +178,12 @@ void SearchState::put(int i, int p) {
 }
 
 void SearchState::setCode(int i, int c, const SearchCost &delta) {
-    --m_typeCount[m_placement.code[i]];
-    ++m_typeCount[c];
+    const SearchTables &t = *m_tables;
+    const int old = m_placement.code[i];
+    if (--m_typeCount[old] == 0)
+        m_learnt -= t.learnt[old];
+    if (m_typeCount[c]++ == 0)
+        m_learnt += t.learnt[c];
     m_placement.code[i] = c;
     m_total += delta;
 }

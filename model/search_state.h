@@ -68,6 +68,8 @@ private:
     SearchCost m_total;
     std::vector<std::int64_t> m_load;        // per place, thousandths of a cm
     std::vector<int> m_chemical, m_food;     // per place
+    std::vector<int> m_avoided, m_free;      // per place: food with the avoided allergen, food without
+    int m_learnt = 0;                        // kinds of marks in use that have to be learnt
     std::vector<int> m_groupBay;             // [group * bays + bay]
     std::vector<int> m_subPlace;             // [sub * places + place]
     std::vector<int> m_typeCount;            // per code

@@ -29,8 +29,8 @@ bool mustStandApart(const Problem &problem, int i, int j) {
 
 SearchTables::SearchTables(const Problem &problem)
     : items(static_cast<int>(problem.items.size())), places(static_cast<int>(problem.places.size())),
-      codes(static_cast<int>(problem.markers.size()) + 1), bayCost(model::bayCost),
-      placeCost(model::placeCost) {
+      codes(static_cast<int>(problem.markers.size()) + 1), bayCost(model::bayCost(problem)),
+      placeCost(model::placeCost(problem)), mostToLearn(problem.mostToLearn) {
     numberPlaces(problem);
     numberItems(problem);
     findLookAlikes(problem);
@@ -62,7 +62,9 @@ void SearchTables::numberItems(const Problem &problem) {
         groupOf.push_back(numberOfGroup(item.group));
         subOf.push_back(numberOfSub({item.group, item.sub}));
         width.push_back(shelfWidth(item));
-        klass.push_back(item.klass);
+        klass.push_back(keptFromChemicals(item) ? 'F' : item.klass);
+        const bool matters = problem.allergenApart && item.klass == 'F';
+        avoided.push_back(static_cast<char>(!matters ? 0 : item.allergen ? 1 : 2));
         for (int p = 0; p < places; ++p) {
             itemPlace.push_back(itemPlaceCost(problem, i, p));
             allowed.push_back(placeRules(problem, i, p).empty());
@@ -95,6 +97,7 @@ void SearchTables::findLookAlikes(const Problem &problem) {
 void SearchTables::numberCodes(const Problem &problem) {
     for (int c = 0; c < codes; ++c) {
         typeCost.push_back(model::typeCost(problem, c));
+        learnt.push_back(isLearnt(problem, c));
         repeatable.push_back(c == 0 || problem.markers[c - 1].ownText);
         for (int d = 0; d < codes; ++d)
             confusion.push_back(confusionThousandths(problem, c, d));
@@ -103,6 +106,10 @@ void SearchTables::numberCodes(const Problem &problem) {
     for (int i = 0; i < items; ++i) {
         for (int c = 0; c < codes; ++c)
             markCost.push_back(model::markCost(problem, i, c));
+        if (problem.items[i].pinnedCode) {
+            allowedCodes[i] = {*problem.items[i].pinnedCode};
+            continue;
+        }
         if (allowedPlaces[i].empty() || lookAlikes(i).empty())
             continue;
         for (int c = 1; c < codes; ++c) // every allowed place has the storage of the item

@@ -1,6 +1,7 @@
 #pragma once
 #include "model/problem.h"
 #include <cstdint>
+#include <optional>
 #include <span>
 #include <vector>
 
@@ -34,9 +35,13 @@ struct SearchTables {
     std::vector<int> bayOf;                                    // per place
     std::vector<int> groupOf, subOf;                           // per item
     std::vector<std::int64_t> width, runWidth; // thousandths of a cm: per item with gap, per place
-    std::vector<char> klass;                   // per item
-    std::vector<std::int64_t> mostRisk;        // per item: the costs of all its pairs
-    std::int64_t changeCost = 0; // per line that differs from the shown plan; 0 if none is shown
+    std::vector<char> klass;                   // per item: C, F (food and what it touches) or N
+    std::vector<char>
+        avoided;              // per item: 1 food with the avoided allergen, 2 other food, 0 if it matters not
+    std::vector<char> learnt; // [code]: has to be learnt
+    std::optional<int> mostToLearn;
+    std::vector<std::int64_t> mostRisk; // per item: the costs of all its pairs
+    std::int64_t changeCost = 0;        // per line that differs from the shown plan; 0 if none is shown
     std::vector<int> shownPlace, shownCode;
 
     [[nodiscard]] std::span<const LookAlike> lookAlikes(int i) const {

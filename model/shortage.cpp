@@ -1,4 +1,5 @@
 #include "model/coefficients.h"
+#include "model/evaluate.h"
 #include "model/search.h"
 #include "model/shelf_flow.h"
 #include "model/shortage_words.h"
@@ -189,8 +190,9 @@ std::optional<ProblemShortage> chemicalShortage(const Problem &problem, const Ru
                 chosen.push_back(choices[k]);
         const Squeeze squeeze = table.squeeze(items, [&](int i, int p) {
             const bool chemical = std::count(chosen.begin(), chosen.end(), p) > 0;
-            const char klass = problem.items[i].klass;
-            return table.mayStand(i, p, {}) && (klass == 'N' || chemical == (klass == 'C'));
+            const bool isChemical = problem.items[i].klass == 'C';
+            const bool free = !isChemical && !keptFromChemicals(problem.items[i]);
+            return table.mayStand(i, p, {}) && (free || chemical == isChemical);
         });
         if (squeeze.lack == 0)
             return std::nullopt;
@@ -231,9 +233,15 @@ std::vector<ProblemShortage> nearestArrangement(const Problem &problem) {
         } else if (broken.rule == "chemical") {
             found.push_back({"chemical", std::nullopt, std::nullopt, broken.items, broken.places,
                              mixedSentence(problem, broken.places.front())});
+        } else if (broken.rule == "allergen") {
+            found.push_back({"allergen", std::nullopt, std::nullopt, broken.items, broken.places,
+                             allergenSentence(problem, broken.places.front())});
         } else if (broken.rule == "apart") {
             found.push_back({"apart", std::nullopt, std::nullopt, broken.items, broken.places,
                              nearSentence(problem, broken.items)});
+        } else if (broken.rule == "alike" || broken.rule == "kinds" || broken.rule == "marker") {
+            found.push_back({broken.rule, std::nullopt, std::nullopt, broken.items, broken.places,
+                             markSentence(problem, broken.rule, broken.items)});
         }
     }
     return found;

@@ -272,6 +272,27 @@ std::string mixedSentence(const Problem &problem, int place) {
            problem.places[place].name + ". Another place for the chemicals would do.";
 }
 
+std::string allergenSentence(const Problem &problem, int place) {
+    return "No arrangement was found. In the nearest one, food with the avoided allergen and food without it "
+           "would "
+           "share " +
+           problem.places[place].name +
+           ". Another place, or a bin with a lid entered as a place of its own, would do.";
+}
+
+std::string markSentence(const Problem &problem, const std::string &rule, const std::vector<int> &items) {
+    if (rule == "kinds")
+        return "The marks that you chose are more kinds than this client is to learn: " +
+               itemNames(problem, items) + ". Choose fewer kinds, or raise the limit.";
+    if (rule == "alike")
+        return itemNames(problem, items) + " feel alike and would stand near each other with the same mark "
+                                           "that you chose. Choose another mark "
+                                           "for one of them.";
+    return itemNames(problem, items) +
+           ": the mark that you chose does not hold on this surface or in this place. "
+           "Choose another.";
+}
+
 std::string nearSentence(const Problem &problem, const std::vector<int> &items) {
     return "No arrangement was found. In the nearest one, " + itemNames(problem, items) +
            " would stand near each other, feel alike, and a mix-up would do harm. Another pack for one of "

@@ -33,6 +33,10 @@ namespace model {
 /// The nearest thing to a plan that was found: what is overfull there.
 [[nodiscard]] std::string overfullSentence(const Problem &problem, const std::vector<int> &items, int place);
 [[nodiscard]] std::string mixedSentence(const Problem &problem, int place);
+[[nodiscard]] std::string allergenSentence(const Problem &problem, int place);
+/// Marks that were chosen by hand and cannot be: "alike", "kinds" or "marker".
+[[nodiscard]] std::string markSentence(const Problem &problem, const std::string &rule,
+                                       const std::vector<int> &items);
 [[nodiscard]] std::string nearSentence(const Problem &problem, const std::vector<int> &items);
 
 [[nodiscard]] std::int64_t widthNeeded(const Problem &problem, const std::vector<int> &items); // thousandths

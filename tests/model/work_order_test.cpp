@@ -38,14 +38,18 @@ TEST(WorkOrder, startsWithHazardsAndCanStopAfterEveryHour) {
     const auto steps = workOrder(record);
     ASSERT_GT(steps.size(), 3U);
     EXPECT_FALSE(steps[0].place.has_value());
-    const auto isBleach = [&](const Id &id) {
-        for (const auto &thing : record.things) {
-            if (thing.id == id)
-                return thing.name == "bleach";
-        }
-        return false;
+    const auto isDanger = [&](const Id &id) {
+        return std::any_of(record.things.begin(), record.things.end(), [&](const Thing &thing) {
+            return thing.id == id && (thing.hazard || thing.medicine);
+        });
     };
-    EXPECT_TRUE(std::any_of(steps[1].things.begin(), steps[1].things.end(), isBleach));
+    bool dangers = true; // until the first step without any
+    for (std::size_t k = 1; k + 1 < steps.size(); ++k) {
+        const bool here = std::any_of(steps[k].things.begin(), steps[k].things.end(), isDanger);
+        EXPECT_TRUE(dangers || !here) << steps[k].step;
+        dangers = here;
+    }
+    EXPECT_TRUE(std::any_of(steps[1].things.begin(), steps[1].things.end(), isDanger));
     int minutes = 0;
     for (const auto &step : steps) {
         minutes = minutes + step.minutes;

@@ -1,0 +1,83 @@
+#include "model/plan_safety.h"
+#include "model/evaluate.h"
+#include <algorithm>
+
+namespace model {
+namespace {
+
+constexpr double alikeKeepsApart =
+    0.15;                   // look-alike measure from which a mix-up that harms is not left to a mark
+constexpr int fewKinds = 3; // judgement
+
+/// Nothing more is put beside medicines: their place is agreed and their own.
+void leaveMedicinesAlone(const Case &record, PlanProblem &out) {
+    for (std::size_t m = 0; m < record.things.size(); ++m) {
+        const int place = out.problem.items[m].current;
+        if (!record.things[m].medicine || place < 0)
+            continue;
+        for (std::size_t i = 0; i < record.things.size(); ++i) {
+            ProblemItem &item = out.problem.items[i];
+            if (!record.things[i].medicine && item.current != place)
+                item.forbidden.push_back(place);
+        }
+    }
+}
+
+/// Look-alikes whose mix-up does harm stand apart: a chemical and food, food with and without the avoided
+/// allergen; with reduced feeling any hazard or medicine, since a touch mark alone never tells it.
+bool mixUpHarms(const ProblemItem &a, const ProblemItem &b, bool feelsLess) {
+    const bool chemicalAndFood = (a.klass == 'C' && b.klass == 'F') || (a.klass == 'F' && b.klass == 'C');
+    const bool allergen = a.klass == 'F' && b.klass == 'F' && a.allergen != b.allergen;
+    return chemicalAndFood || allergen || (feelsLess && a.hazard != b.hazard);
+}
+
+void addApart(const Case &record, const Findings &findings, Problem &problem) {
+    const bool feelsLess =
+        record.safety.cautious(SafetyQuestion::ReducedProtectiveFeeling) || findings.touchSensitivity < 1;
+    const int count = static_cast<int>(problem.items.size());
+    for (int i = 0; i < count; ++i) {
+        for (int j = i + 1; j < count; ++j) {
+            if (mixUpHarms(problem.items[i], problem.items[j], feelsLess) &&
+                alike(problem.items[i], problem.items[j]) >= alikeKeepsApart)
+                problem.apart.emplace_back(i, j);
+        }
+    }
+}
+
+} // namespace
+
+bool touchesFood(const Thing &thing) {
+    return thing.klass == Klass::Neither && thing.group != "cleaning" && thing.sub != "cloths" &&
+           thing.sub != "odds";
+}
+
+void forbidHighAndLow(const Case &record, const Problem &problem, ProblemItem &item) {
+    constexpr double daily = 5; // uses a week
+    constexpr double bendCm = 35;
+    const bool unsteady = record.safety.cautious(SafetyQuestion::DizzyLookingUpOrBending) ||
+                          record.safety.cautious(SafetyQuestion::Falls);
+    if (!unsteady || item.usesPerWeek < daily)
+        return;
+    const ProblemClient &client = problem.client;
+    for (int p = 0; p < static_cast<int>(problem.places.size()); ++p) {
+        const double height = problem.places[p].heightCm;
+        if (height > client.shoulderCm || height < client.knuckleCm - bendCm)
+            item.forbidden.push_back(p);
+    }
+}
+
+std::optional<int> mostKindsOfMarks(const Case &record) {
+    if (record.wishes && record.wishes->mostKinds)
+        return record.wishes->mostKinds;
+    return record.safety.cautious(SafetyQuestion::MemoryDifficulty) ? std::optional(fewKinds) : std::nullopt;
+}
+
+void addSafetyRules(const Case &record, const Findings &findings, PlanProblem &out) {
+    leaveMedicinesAlone(record, out);
+    addApart(record, findings, out.problem);
+    out.problem.allergenApart = !record.diet.avoids.empty();
+    if (const auto most = mostKindsOfMarks(record))
+        out.problem.mostToLearn = std::max(0, *most - static_cast<int>(out.meanings.size()));
+}
+
+} // namespace model

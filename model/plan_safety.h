@@ -1,0 +1,18 @@
+#pragma once
+#include "model/planning.h"
+
+/// What safety facts forbid, as rules of the placement problem: no minutes buy them. Not asked counts as the
+/// cautious answer.
+namespace model {
+
+/// Tableware, pans, tools and wraps; all that is neither food nor chemical unless it is known to touch no
+/// food.
+[[nodiscard]] bool touchesFood(const Thing &thing);
+/// Daily things out of the high and low places, for a client who falls or is dizzy looking up or bending.
+void forbidHighAndLow(const Case &record, const Problem &problem, ProblemItem &item);
+/// Kinds of marks that this client learns at most, meaning marks among them; none: no limit.
+[[nodiscard]] std::optional<int> mostKindsOfMarks(const Case &record);
+/// Rules between things: medicines alone, harmful look-alikes apart, avoided food apart, few kinds of marks.
+void addSafetyRules(const Case &record, const Findings &findings, PlanProblem &out);
+
+} // namespace model
