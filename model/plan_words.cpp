@@ -107,10 +107,20 @@ std::string noOtherPlace(const LineReason &reason) {
     std::string rules;
     for (std::size_t k = 0; k < std::min(enough, most.size()); ++k)
         rules += (rules.empty() ? "" : ", ") + shortRule(most[k].second);
-    return rules.empty() ? "There is no other place." : "No other place is possible: " + rules + ".";
+    return rules.empty() ? "There is no other place."
+                         : "No other place is possible as things stand: " + rules + ".";
 }
 
-std::string runnerUpOf(const PlanProblem &built, const Placement &shown, int i, const LineReason &reason) {
+/// An exchange with another thing, where it is clearly better than to move alone.
+std::string swapOf(const PlanProblem &built, const LineReason &reason, bool elsewhere) {
+    if (!reason.swapWith || (elsewhere && reason.swapPrice > reason.price - aboutEqual))
+        return "";
+    return " An exchange with " + built.problem.items[*reason.swapWith].name +
+           " would do: " + priceWords(reason.swapPrice);
+}
+
+std::string singleRunnerUp(const PlanProblem &built, const Placement &shown, int i,
+                           const LineReason &reason) {
     const std::string none = noOtherPlace(reason);
     if (!reason.runnerUpPlace)
         return none;
@@ -121,6 +131,11 @@ std::string runnerUpOf(const PlanProblem &built, const Placement &shown, int i, 
         where += ", " + markWords(built, code);
     const std::string priced = sentenceCase(where) + ": " + priceWords(reason.price);
     return place == shown.place[i] ? none + " " + priced : priced;
+}
+
+std::string runnerUpOf(const PlanProblem &built, const Placement &shown, int i, const LineReason &reason) {
+    const bool elsewhere = reason.runnerUpPlace && *reason.runnerUpPlace != shown.place[i];
+    return singleRunnerUp(built, shown, i, reason) + swapOf(built, reason, elsewhere);
 }
 
 /// Against the best other place, all else as it is; against another mark where no other place is possible.

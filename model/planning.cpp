@@ -1,6 +1,7 @@
 #include "model/planning.h"
 #include "model/evaluate.h"
 #include "model/kit.h"
+#include "model/plan_wishes.h"
 #include "model/shelf_order.h"
 #include <algorithm>
 #include <tuple>
@@ -49,6 +50,15 @@ std::vector<std::string> markedMeanings(const Thing &thing, const Diet &diet,
     return out;
 }
 
+/// Her own wording, or the short name as this medium writes it.
+std::string wordingOf(const Case &record, const Thing &thing, const std::string &marker) {
+    for (const auto &overrule : record.overrules) {
+        if (overrule.thing == thing.id && !overrule.wording.empty())
+            return overrule.wording;
+    }
+    return labelText(thing, labelMedium(record, marker));
+}
+
 Plan emptyPlan(const PlanProblem &built, Date on) {
     Plan plan;
     plan.id = newId();
@@ -71,7 +81,7 @@ Plan planOf(const Case &record, const PlanProblem &built, const Placement &place
                               .order = order[i],
                               .marker = marker,
                               .meanings = markedMeanings(thing, record.diet, built.meanings),
-                              .labelText = labelText(thing, labelMedium(record, marker))});
+                              .labelText = wordingOf(record, thing, marker)});
     }
     return plan;
 }
@@ -94,12 +104,25 @@ Plan planWithout(const PlanProblem &built, Date on) {
     return plan;
 }
 
-Result<Plan> planFrom(const Case &record, const PlanProblem &built, const Solution &solution, Date on) {
+/// If it is her own decisions that leave no plan, that comes first.
+Plan explained(Plan plan, const Case &record, const Findings &findings) {
+    const std::vector<Overrule> clash = clashingWishes(record, findings);
+    if (clash.empty())
+        return plan;
+    Shortage shortage{"wishes", std::nullopt, std::nullopt, {}, {}, clashInWords(record, clash)};
+    for (const Overrule &wish : clash)
+        shortage.things.push_back(wish.thing);
+    plan.shortages.insert(plan.shortages.begin(), shortage);
+    return plan;
+}
+
+Result<Plan> planFrom(const Case &record, const Findings &findings, const PlanProblem &built,
+                      const Solution &solution, Date on) {
     if (solution.placement)
         return planOf(record, built, *solution.placement, evaluate(built.problem, *solution.placement), on);
     if (solution.stopped)
         return fail(ErrorCode::Refused, "Planning was stopped before a plan was found. Plan again.");
-    return planWithout(built, on);
+    return explained(planWithout(built, on), record, findings);
 }
 
 int codeOf(const PlanProblem &built, const std::string &marker) {
@@ -131,7 +154,7 @@ bool sameMeanings(const Case &record, const PlanProblem &built) {
                const Thing *thing = thingOf(record, line.thing);
                return thing != nullptr &&
                       line.meanings == markedMeanings(*thing, record.diet, built.meanings) &&
-                      line.labelText == labelText(*thing, labelMedium(record, line.marker));
+                      line.labelText == wordingOf(record, *thing, line.marker);
            });
 }
 
@@ -175,7 +198,7 @@ Result<Placement> shownPlacement(const PlanProblem &built, const Plan &plan) {
 
 Result<Plan> makePlan(const Case &record, const Findings &findings, const SolveOptions &options, Date on) {
     return planProblem(record, findings).and_then([&](const PlanProblem &built) {
-        return planFrom(record, built, solve(built.problem, options), on);
+        return planFrom(record, findings, built, solve(built.problem, options), on);
     });
 }
 
@@ -185,7 +208,7 @@ Result<Plan> revisePlan(const Case &record, const Findings &findings, const Solv
     return planProblem(record, findings).and_then([&](const PlanProblem &built) -> Result<Plan> {
         if (standsUnchanged(record, built))
             return *record.plan;
-        return planFrom(record, built, revised(built, startFrom(built, *record.plan), options), on);
+        return planFrom(record, findings, built, revised(built, startFrom(built, *record.plan), options), on);
     });
 }
 

@@ -138,21 +138,18 @@ void PlanPage::refreshActions() {
                            .unavailable = m_working ? tr("The plan is being worked out.") : QString()});
     const PlanLine *line = lineInHand();
     std::vector<FieldSpec> fields;
-    if (line) {
-        QStringList places;
-        for (const auto &place : placeRows(record()))
-            places << placeName(record(), {place.key.toStdString()});
-        const QString now = placeName(record(), line->place);
-        fields.push_back({{.key = "overrule",
-                           .kind = FieldKind::Choice,
-                           .label = tr("Place of %1").arg(nameOf(line->thing)),
-                           .hint = tr("Choose another to overrule the plan"),
-                           .choices = places},
-                          [now] { return now; },
-                          {}});
+    if (m_weights) {
+        fields = weightFields();
+        actions = weightActions();
+    } else if (line) {
+        fields = lineFields(*line);
+        actions.push_back({.key = "keepHere", .title = tr("The client wants it there")});
+        actions.push_back({.key = "notHere", .title = tr("Keep it out of this place")});
         if (std::ranges::count(record().overrules, line->thing, &model::Overrule::thing) > 0)
             actions.push_back({.key = "forget", .title = tr("Take back your decision")});
     }
+    if (has && !m_weights)
+        actions.push_back({.key = "weights", .title = tr("Weights and limits")});
     setFields(std::move(fields));
     m_actions.setRows(std::move(actions));
 }
@@ -178,6 +175,7 @@ void PlanPage::refreshWhy() {
                             .reason = text(m_why->because)});
             rows.push_back({.key = "runnerUp", .question = tr("Runner-up"), .answer = text(m_why->runnerUp)});
         }
+        std::ranges::copy(m_weights ? comparisonRows() : decisionRows(), std::back_inserter(rows));
         m_drawing = drawingOf(record(), line->place);
         m_drawingWords = tr("%1 stands in: %2. %3")
                              .arg(nameOf(line->thing), placeName(record(), line->place),
@@ -227,6 +225,14 @@ void PlanPage::command(const QString &name) {
 void PlanPage::act(const QString &key) {
     if (key == QLatin1String("forget"))
         forgetOverrule();
+    else if (key == QLatin1String("keepHere") || key == QLatin1String("notHere"))
+        keepHere(key == QLatin1String("notHere"));
+    else if (key == QLatin1String("weights") || key == QLatin1String("lines"))
+        showWeights(key == QLatin1String("weights"));
+    else if (key == QLatin1String("usual"))
+        usualWeights();
+    else if (key == QLatin1String("compare"))
+        compare();
     else if (key == QLatin1String("stop"))
         *m_stop = true;
     else if (!m_working && (key == QLatin1String("make") || key == QLatin1String("revise"))) {
@@ -283,62 +289,6 @@ void PlanPage::take(const Result<model::Plan> &made) {
     refresh();
     if (!m_rows.rows().empty())
         emit focusRow(m_rows.rows().front().key);
-}
-
-void PlanPage::edit(const QString &key, const QString &value) {
-    if (key != QLatin1String("overrule"))
-        return;
-    for (const auto &place : placeRows(record()))
-        if (placeName(record(), {place.key.toStdString()}) == value) {
-            overrule({place.key.toStdString()});
-            return;
-        }
-}
-
-void PlanPage::overrule(const Id &place) {
-    const PlanLine *line = lineInHand();
-    if (!line || line->place == place)
-        return;
-    const Id thing = line->thing;
-    const QString name = nameOf(thing);
-    const auto price = model::priceOf(record(), m_session.findings(), thing, place);
-    if (!price) {
-        say(price.error());
-        refresh();
-        return;
-    }
-    Case wanted = record();
-    std::erase_if(wanted.overrules, [&](const model::Overrule &o) { return o.thing == thing; });
-    wanted.overrules.push_back({model::newId(), thing, place, false, {}, m_session.today()});
-    const auto plan =
-        model::revisePlan(wanted, m_session.findings(), model::revisionOptions(), m_session.today());
-    if (!plan || plan->lines.empty()) {
-        say(plan ? text(plan->shortages.empty() ? std::string() : plan->shortages.front().sentence)
-                 : text(plan.error().sentence));
-        refresh();
-        return;
-    }
-    wanted.plan = *plan;
-    if (!change(tr("%1 to %2").arg(name, placeName(record(), place)), "plan.overruled",
-                [&](Case &r) { r = wanted; }))
-        return;
-    const double cost = *price;
-    const QString words = cost < 0.1 && cost > -0.1 ? tr("About equal.")
-                          : cost > 0                ? tr("Costs %1 minutes a week.").arg(minutes(cost))
-                                                    : tr("Saves %1 minutes a week.").arg(minutes(-cost));
-    sayAfterFocus(tr("%1: %2. %3").arg(name, placeName(record(), place), words));
-    emit focusRow(text(thing.text));
-}
-
-void PlanPage::forgetOverrule() {
-    const PlanLine *line = lineInHand();
-    if (!line)
-        return;
-    const Id thing = line->thing;
-    if (change(tr("decision on %1 taken back").arg(nameOf(thing)), "plan.overrule-removed", [&](Case &r) {
-            std::erase_if(r.overrules, [&](const model::Overrule &o) { return o.thing == thing; });
-        }))
-        say(tr("Taken back. Bring the plan up to date to let %1 move.").arg(nameOf(thing)));
 }
 
 } // namespace app

@@ -1,6 +1,6 @@
 #pragma once
 #include "app/viewmodels/page_view_model.h"
-#include "model/planning.h"
+#include "model/plan_wishes.h"
 #include <atomic>
 #include <memory>
 
@@ -28,15 +28,30 @@ private:
     void refreshActions();
     void work();
     void take(const model::Result<model::Plan> &made);
+    void decide(const model::Overrule &wish, const QString &words);
     void overrule(const model::Id &place);
+    void chooseMark(const QString &name);
+    void keepHere(bool forbid);
     void forgetOverrule();
     void sayWhy();
+    [[nodiscard]] std::vector<FieldSpec> lineFields(const model::PlanLine &line);
+    [[nodiscard]] model::Result<void> setWording(model::Case &record, const model::Id &thing,
+                                                 const QString &typed) const;
+    [[nodiscard]] std::vector<FieldSpec> weightFields();
+    [[nodiscard]] std::vector<FindingRow> decisionRows() const;
+    [[nodiscard]] std::vector<FindingRow> comparisonRows() const;
+    [[nodiscard]] std::vector<ActionRow> weightActions() const;
+    void compare();
+    void usualWeights();
+    void showWeights(bool show);
 
     QString m_row;
     model::Id m_whyThing; // whose reasons m_why holds
     std::optional<model::LineWhy> m_why;
     std::shared_ptr<std::atomic<bool>> m_stop = std::make_shared<std::atomic<bool>>(false);
     bool m_working = false;
+    bool m_weights = false; // the weights are shown instead of one line's decisions
+    std::optional<model::SideBySide> m_compared;
 };
 
 } // namespace app

@@ -32,7 +32,7 @@ QString ownHelp(const QString &page) {
         {"contents",
          tr("One line a shelf: 4 chopped tomatoes, rice daily, olive oil glass.\n"
             "F2 corrects the thing in hand, F3 goes to the next doubt, F9 reads the shelf back.")},
-        {"plan", tr("Arrows go through the lines. F7 says why, F8 overrules the line, F9 reads it again.\n"
+        {"plan", tr("Arrows go through the lines. F7 says why, F8 overrules the line, with its price, F9 reads it again.\n"
                     "Bring up to date keeps what can stay; afresh looks for the best plan.")},
         {"goals", tr("A goal is one sentence with five levels, written before treatment. F2 changes the goal "
                      "in hand.")},

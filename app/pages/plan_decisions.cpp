@@ -1,0 +1,302 @@
+#include "app/pages/entries.h"
+#include "app/pages/kitchen_page.h"
+#include "app/pages/plan_page.h"
+#include "model/kit.h"
+#include "model/plan_weights.h"
+#include <QStringList>
+#include <algorithm>
+
+/// The therapist's decisions on the page of the plan: place, mark and wording of a line, and the weights.
+namespace app {
+
+using model::Case;
+using model::Id;
+using model::Overrule;
+using model::PlanLine;
+using model::Result;
+
+namespace {
+
+QString placeName(const Case &record, const Id &place) {
+    return text(model::placeWords(record, place));
+}
+
+QString priceWords(double minutes) {
+    constexpr double aboutEqual = 0.1;
+    if (minutes < aboutEqual && minutes > -aboutEqual)
+        return QObject::tr("About equal.");
+    const QString amount = QString::number(minutes > 0 ? minutes : -minutes, 'f', 1);
+    return minutes > 0 ? QObject::tr("Costs %1 minutes a week.").arg(amount)
+                       : QObject::tr("Saves %1 minutes a week.").arg(amount);
+}
+
+QString othersWords(int changed) {
+    if (changed == 0)
+        return {};
+    return changed == 1 ? QObject::tr(" 1 other line changes.")
+                        : QObject::tr(" %1 other lines change.").arg(changed);
+}
+
+/// Name as shown, and key, of every mark of the client's kit; the first is no mark.
+std::vector<std::pair<QString, std::string>> marksOf(const Case &record) {
+    std::vector<std::pair<QString, std::string>> marks{{QObject::tr("no mark"), std::string()}};
+    for (const auto &marker : model::kitOf(record))
+        marks.emplace_back(text(marker.name), marker.key);
+    return marks;
+}
+
+model::PlanWishes wishesOf(const Case &record) {
+    return record.wishes.value_or(model::PlanWishes{});
+}
+
+model::PlanWishes &wishesIn(Case &record) {
+    if (!record.wishes) {
+        record.wishes.emplace();
+        record.wishes->id = model::newId();
+    }
+    return *record.wishes;
+}
+
+Result<void> setMostKinds(Case &record, const QString &typed) {
+    constexpr int most = 20;
+    bool number = false;
+    const int kinds = typed.trimmed().toInt(&number);
+    if (typed.trimmed().isEmpty())
+        wishesIn(record).mostKinds.reset();
+    else if (number && kinds >= 0 && kinds <= most)
+        wishesIn(record).mostKinds = kinds;
+    else
+        return model::fail(model::ErrorCode::OutOfRange,
+                           "Not a number of kinds: " + typed.toStdString() + ". From 0 to 20, or nothing.");
+    return {};
+}
+
+} // namespace
+
+std::vector<PageViewModel::FieldSpec> PlanPage::lineFields(const PlanLine &line) {
+    const QString name = nameOf(line.thing);
+    QStringList places;
+    for (const auto &place : placeRows(record()))
+        places << placeName(record(), {place.key.toStdString()});
+    QStringList marks;
+    QString mark = tr("no mark");
+    for (const auto &[shown, key] : marksOf(record())) {
+        marks << shown;
+        if (key == line.marker)
+            mark = shown;
+    }
+    const QString now = placeName(record(), line.place);
+    const QString wording = text(line.labelText);
+    return {
+        {{.key = "overrule",
+          .kind = FieldKind::Choice,
+          .label = tr("Place of %1").arg(name),
+          .hint = tr("Choose another to overrule the plan"),
+          .choices = places},
+         [now] { return now; },
+         {}},
+        {{.key = "mark",
+          .kind = FieldKind::Choice,
+          .label = tr("Mark of %1").arg(name),
+          .hint = tr("Choose another to overrule the plan"),
+          .choices = marks},
+         [mark] { return mark; },
+         {}},
+        {{.key = "wording",
+          .label = tr("Label of %1").arg(name),
+          .hint = tr("Its words, if it gets a label")},
+         [wording] { return wording; },
+         [this, thing = line.thing](Case &r, const QString &typed) { return setWording(r, thing, typed); }}};
+}
+
+/// Nothing typed takes her wording back.
+Result<void> PlanPage::setWording(Case &record, const Id &thing, const QString &typed) const {
+    Overrule wish{model::newId(), thing, {}, false, {}, m_session.today()};
+    wish.wording = typed.trimmed().toStdString();
+    std::erase_if(record.overrules,
+                  [&](const Overrule &o) { return o.thing == thing && !o.wording.empty(); });
+    if (!wish.wording.empty())
+        record.overrules.push_back(wish);
+    return model::revisePlan(record, m_session.findings(), model::revisionOptions(), m_session.today())
+        .map([&](const model::Plan &plan) { record.plan = plan; });
+}
+
+void PlanPage::edit(const QString &key, const QString &value) {
+    if (key == QLatin1String("mark")) {
+        chooseMark(value);
+    } else if (key == QLatin1String("overrule")) {
+        for (const auto &place : placeRows(record()))
+            if (placeName(record(), {place.key.toStdString()}) == value)
+                return overrule({place.key.toStdString()});
+    } else {
+        PageViewModel::edit(key, value);
+    }
+}
+
+void PlanPage::decide(const Overrule &wish, const QString &words) {
+    const QString name = nameOf(wish.thing);
+    const auto outcome = model::tryWish(record(), m_session.findings(), wish, m_session.today());
+    if (!outcome) {
+        say(outcome.error());
+        refresh();
+        return;
+    }
+    if (!change(tr("%1: %2").arg(name, words), "plan.overruled", [&](Case &r) { r = outcome->record; }))
+        return;
+    sayAfterFocus(
+        tr("%1: %2. %3%4").arg(name, words, priceWords(outcome->price), othersWords(outcome->changed)));
+    emit focusRow(text(wish.thing.text));
+}
+
+void PlanPage::overrule(const Id &place) {
+    const PlanLine *line = lineInHand();
+    if (!line || line->place == place)
+        return;
+    decide({model::newId(), line->thing, place, false, {}, m_session.today()}, placeName(record(), place));
+}
+
+void PlanPage::chooseMark(const QString &name) {
+    const PlanLine *line = lineInHand();
+    for (const auto &[shown, key] : marksOf(record())) {
+        if (!line || shown != name || key == line->marker)
+            continue;
+        Overrule wish{model::newId(), line->thing, {}, false, {}, m_session.today()};
+        wish.marker = key;
+        return decide(wish, shown);
+    }
+}
+
+void PlanPage::keepHere(bool forbid) {
+    const PlanLine *line = lineInHand();
+    if (!line)
+        return;
+    const QString where = placeName(record(), line->place);
+    decide({model::newId(), line->thing, line->place, forbid,
+            forbid ? std::string() : std::string("the client wants it there"), m_session.today()},
+           forbid ? tr("not in %1").arg(where) : tr("stays in %1, the client wants it there").arg(where));
+}
+
+void PlanPage::forgetOverrule() {
+    const PlanLine *line = lineInHand();
+    if (!line)
+        return;
+    const Id thing = line->thing;
+    if (change(tr("decision on %1 taken back").arg(nameOf(thing)), "plan.overrule-removed", [&](Case &r) {
+            std::erase_if(r.overrules, [&](const Overrule &o) { return o.thing == thing; });
+        }))
+        say(tr("Taken back. Bring the plan up to date to let %1 move.").arg(nameOf(thing)));
+}
+
+std::vector<FindingRow> PlanPage::decisionRows() const {
+    std::vector<FindingRow> rows;
+    if (const auto figures = model::figuresOf(record(), m_session.findings())) {
+        QStringList words;
+        for (const auto &figure : *figures)
+            words << tr("%1: %2").arg(text(figure.name), text(figure.words()));
+        rows.push_back({.key = "figures",
+                        .question = tr("The plan in figures"),
+                        .answer = words.join(QStringLiteral(". "))});
+    }
+    if (!record().overrules.empty()) {
+        QStringList words;
+        for (const auto &wish : record().overrules)
+            words << text(model::wishInWords(record(), wish));
+        rows.push_back(
+            {.key = "decisions", .question = tr("Your decisions"), .answer = words.join(QLatin1Char(' '))});
+    }
+    return rows;
+}
+
+std::vector<PageViewModel::FieldSpec> PlanPage::weightFields() {
+    std::vector<FieldSpec> fields;
+    for (const auto &info : model::weightInfos())
+        fields.push_back(
+            {{.key = text("weight." + info.key),
+              .kind = FieldKind::Number,
+              .label = text(info.asked),
+              .hint = text(info.restsOn),
+              .unit = text(info.unit)},
+             [this, &info] { return text(model::weightWords(wishesOf(record()).weights.*info.value)); },
+             [&info](Case &r, const QString &typed) {
+                 return model::readPlanWeight(typed.toStdString()).map([&](double value) {
+                     wishesIn(r).weights.*info.value = value;
+                 });
+             }});
+    fields.push_back(
+        {{.key = "mostKinds",
+          .kind = FieldKind::Number,
+          .label = tr("Kinds of marks to learn at most"),
+          .hint = tr("Meaning marks among them. Nothing: 3 where memory is a trouble or was not asked, "
+                     "else no limit. Judgement.")},
+         [this] {
+             const auto most = wishesOf(record()).mostKinds;
+             return most ? QString::number(*most) : QString();
+         },
+         [](Case &r, const QString &typed) { return setMostKinds(r, typed); }});
+    return fields;
+}
+
+std::vector<ActionRow> PlanPage::weightActions() const {
+    const QString busy = m_working ? tr("The plan is being worked out.") : QString();
+    return {
+        {.key = "compare", .title = tr("Compare with the plan shown"), .primary = true, .unavailable = busy},
+        {.key = "revise", .title = tr("Plan with these weights"), .unavailable = busy},
+        {.key = "usual", .title = tr("Take the usual weights")},
+        {.key = "lines", .title = tr("Back to the lines")}};
+}
+
+std::vector<FindingRow> PlanPage::comparisonRows() const {
+    std::vector<FindingRow> rows;
+    if (!m_compared)
+        return rows;
+    for (std::size_t k = 0; k < m_compared->now.size(); ++k)
+        rows.push_back(
+            {.key = QStringLiteral("compared.%1").arg(k),
+             .question = text(m_compared->now[k].name),
+             .answer = tr("now %1, then %2")
+                           .arg(text(m_compared->now[k].words()), text(m_compared->then[k].words()))});
+    QStringList changes;
+    for (const auto &one : m_compared->changes)
+        changes << text(one);
+    rows.push_back({.key = "compared.lines",
+                    .question = tr("Lines that would change"),
+                    .answer = changes.isEmpty() ? tr("none") : QString::number(changes.size()),
+                    .reason = changes.join(QLatin1Char(' '))});
+    return rows;
+}
+
+void PlanPage::compare() {
+    const auto compared =
+        model::compareWeights(record(), m_session.findings(), wishesOf(record()).weights, m_session.today());
+    if (!compared) {
+        say(compared.error());
+        return;
+    }
+    m_compared = *compared;
+    refresh();
+    QStringList differ;
+    for (std::size_t k = 0; k < compared->now.size(); ++k)
+        if (compared->now[k].words() != compared->then[k].words())
+            differ << tr("%1: now %2, then %3")
+                          .arg(text(compared->now[k].name), text(compared->now[k].words()),
+                               text(compared->then[k].words()));
+    say(compared->changes.empty()
+            ? tr("With these weights nothing changes.")
+            : counted(compared->changes.size(), tr("1 line would change."), tr("%1 lines would change.")) +
+                  QLatin1Char(' ') + differ.join(QStringLiteral(". ")));
+}
+
+void PlanPage::usualWeights() {
+    if (change(tr("usual weights"), "plan.weights",
+               [](Case &r) { wishesIn(r).weights = model::PlanWeights{}; }))
+        say(tr("Usual weights."));
+}
+
+void PlanPage::showWeights(bool show) {
+    m_weights = show;
+    m_compared.reset();
+    refresh();
+    emit focusHeading();
+}
+
+} // namespace app
