@@ -18,15 +18,21 @@ using MarkSet = std::uint32_t;
 /// The largest set of which every pair is accepted; of equal ones the one with the smallest indices.
 /// `accepted[a]` holds the marks that mark a is told apart from. At most mostMarks marks.
 [[nodiscard]] MarkSet largestSet(const std::vector<MarkSet> &accepted);
+/// As above, but of equal ones the one with the largest product of `good[a][b]` over its pairs, and only then
+/// the one with the smallest indices.
+[[nodiscard]] MarkSet surestLargestSet(const std::vector<MarkSet> &accepted,
+                                       const std::vector<std::vector<double>> &good);
 
-/// A set of marks and how likely it is that all its pairs turn out good.
+/// A set to aim at.
 struct LikelySet {
     MarkSet marks = 0;
-    double probability = 0;
+    double mostProbable = 0; // probability of the most probable set of that size, this one or another
 };
-/// The set of `size` marks with the largest product of `good[a][b]` over its pairs that are not accepted;
-/// of equal ones the one with the smallest indices. `size` at most the number of marks.
+/// The set of `size` marks with the largest product of `good[a][b]` over its pairs that are not accepted,
+/// times the product of the best set one mark larger that holds it, to the power `lookAhead`. Of equal ones
+/// the one with the smallest indices. `size` at most the number of marks.
 [[nodiscard]] LikelySet likeliestSet(const std::vector<MarkSet> &accepted,
-                                     const std::vector<std::vector<double>> &good, std::size_t size);
+                                     const std::vector<std::vector<double>> &good, std::size_t size,
+                                     double lookAhead = 0);
 
 } // namespace model

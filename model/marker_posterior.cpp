@@ -125,12 +125,9 @@ MarkerPosterior::MarkerPosterior(const std::vector<MarkFeatures> &marks, const M
     const std::size_t expectations = sensitivities * m_weights;
     for (std::size_t e = 0; e < expectations; ++e)
         for (const double criterion : criterionGrid)
-            m_prior.push_back(bell(std::log(sensitivityAt(e / m_weights)), std::log(model.sensitivityMiddle),
-                                   model.sensitivitySpread) *
-                              bell(criterion, 1.2, 0.5) *
-                              bell(std::log(model.textureWeights[e % model.textureWeights.size()]),
-                                   model.texturePull * std::log(sensitivityAt(e / m_weights)),
-                                   model.texturePull > 0 ? 0.6 : 100));
+            m_prior.push_back(
+                bell(std::log(sensitivityAt(e / m_weights)), std::log(0.9), model.sensitivitySpread) *
+                bell(criterion, 1.2, 0.5));
     m_weight = m_prior;
     m_pairs.resize(m_marks * (m_marks - 1) / 2);
     for (std::size_t a = 0; a < m_marks; ++a)

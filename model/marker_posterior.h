@@ -8,13 +8,11 @@ namespace model {
 
 /// What is taken for true before the first answer. All figures are defaults of this program.
 struct MarkerModel {
-    double spread = 0.45;    // sd of the logarithm of a pair's distance round what is expected
-    double featureError = 0; // steps by which the difference of two marks may be off, added to it
+    double sensitivitySpread = 0.7; // sd of the logarithm of the sensitivity round 0.9
+    double spread = 0.45;           // sd of the logarithm of a pair's distance round what is expected
+    double featureError = 0;        // steps by which the difference of two marks may be off, added to it
     std::vector<double> heightWeights{1};
     std::vector<double> textureWeights{0.25, 0.5, 1, 1.5};
-    double texturePull = 0;
-    double sensitivitySpread = 0.7;
-    double sensitivityMiddle = 0.9;
     friend bool operator==(const MarkerModel &, const MarkerModel &) = default;
 };
 

@@ -7,8 +7,7 @@ namespace model {
 
 namespace {
 
-constexpr int directTrials = 2;           // answered trials of its own before a pair is accepted
-constexpr double noLargerSetBelow = 0.02; // best product of a larger set
+constexpr int directTrials = 2; // answered trials of its own before a pair is accepted
 constexpr int firstBlock = 8, catchesInFirst = 4, laterBlock = 9;
 constexpr int catchesWatched = 8, mostDifferent = 2, varyingGoOnTo = 60;
 
@@ -88,7 +87,7 @@ bool isCatchTrial(std::uint64_t seed, int trial) {
 }
 
 MarkerTest::MarkerTest(MarkerTestSetup setup)
-    : m_setup(std::move(setup)), m_posterior(m_setup.marks, m_setup.model),
+    : m_setup(std::move(setup)), m_posterior(m_setup.marks, m_setup.rules.model),
       m_counts(m_posterior.pairCount()) {}
 
 void MarkerTest::add(const MarkerAnswer &answer) {
@@ -135,56 +134,61 @@ bool MarkerTest::earlyEndAllowed(const MarkerTestState &state) const {
     return m_trials >= (state.answersVary ? varyingGoOnTo : firstBlock);
 }
 
+double MarkerTest::credibleFor(double sensitivity) const {
+    for (const RaisedCredible &step : m_setup.rules.raised)
+        if (sensitivity < step.below)
+            return std::max(m_setup.credible, step.credible);
+    return m_setup.credible;
+}
+
 MarkerTestState MarkerTest::state() const {
     MarkerTestState state;
     state.trials = m_trials;
     state.sensitivity = m_posterior.sensitivity();
-    state.raised = m_setup.credible < raisedCredible && state.sensitivity < m_setup.raiseBelow;
-    state.credible = state.raised ? raisedCredible : m_setup.credible;
+    state.credible = credibleFor(state.sensitivity);
+    state.raised = state.credible > m_setup.credible;
     state.answersVary = m_catchesDifferent > mostDifferent;
     state.pairs = pairs(state.credible);
     const Goodness goodness = goodnessOf(m_posterior.markCount(), state.pairs);
-    const MarkSet best = largestSet(goodness.accepted);
+    const MarkSet best = m_setup.rules.surestSet ? surestLargestSet(goodness.accepted, goodness.good)
+                                                 : largestSet(goodness.accepted);
     state.accepted = marksOf(best);
     state.weakest = weakestWithin(state.pairs, best);
-    state.next = nextOf(state);
+    const LikelySet target = targetOf(state);
+    state.end = endOf(state, target);
+    if (!state.end)
+        state.next = nextTrial(state, target);
     return state;
 }
 
-/// The next trial, or none and why the test ends.
-std::optional<GivenPair> MarkerTest::nextOf(MarkerTestState &state) const {
-    const bool mayEnd = earlyEndAllowed(state);
-    const bool allIn = state.accepted.size() == m_posterior.markCount();
-    LikelySet target{static_cast<MarkSet>((1U << m_posterior.markCount()) - 1), 1};
-    if (m_stopped) {
-        state.end = MarkerTestEnd::Stopped;
-    } else if (m_trials >= m_setup.limit) {
-        state.end = MarkerTestEnd::Limit;
-    } else if (allIn) {
-        if (mayEnd)
-            state.end = MarkerTestEnd::AllIn;
-    } else {
-        const Goodness goodness = goodnessOf(m_posterior.markCount(), state.pairs);
-        target = likeliestSet(goodness.accepted, goodness.good, state.accepted.size() + 1);
-        if (mayEnd && target.probability < m_setup.stopBelow)
-            state.end = MarkerTestEnd::NoLargerSet;
-        if (m_setup.aim > 0)
-            for (std::size_t size = state.accepted.size() + 2; size <= m_posterior.markCount(); ++size) {
-                const LikelySet further = likeliestSet(goodness.accepted, goodness.good, size);
-                if (further.probability < m_setup.aim)
-                    break;
-                target = further;
-            }
-    }
-    if (state.end)
+/// The set to be reached next: one mark larger; all marks if every pair is accepted.
+LikelySet MarkerTest::targetOf(const MarkerTestState &state) const {
+    const std::size_t marks = m_posterior.markCount();
+    const Goodness goodness = goodnessOf(marks, state.pairs);
+    const std::size_t size = std::min(marks, state.accepted.size() + 1);
+    return likeliestSet(goodness.accepted, goodness.good, size, m_setup.rules.lookAhead);
+}
+
+std::optional<MarkerTestEnd> MarkerTest::endOf(const MarkerTestState &state, const LikelySet &target) const {
+    if (m_stopped)
+        return MarkerTestEnd::Stopped;
+    if (m_trials >= m_setup.limit)
+        return MarkerTestEnd::Limit;
+    if (!earlyEndAllowed(state))
         return std::nullopt;
+    if (state.accepted.size() == m_posterior.markCount())
+        return MarkerTestEnd::AllIn;
+    if (target.mostProbable < m_setup.rules.noLargerSetBelow)
+        return MarkerTestEnd::NoLargerSet;
+    return std::nullopt;
+}
+
+GivenPair MarkerTest::nextTrial(const MarkerTestState &state, const LikelySet &target) const {
+    if (!isCatchTrial(m_setup.seed, m_trials))
+        return nextPair(state.pairs, target.marks);
     const int marks = static_cast<int>(m_posterior.markCount());
-    if (isCatchTrial(m_setup.seed, m_trials)) {
-        const auto mark =
-            static_cast<std::size_t>(randomOf(m_setup.seed, m_trials, askCatchMark).below(marks));
-        return GivenPair{mark, mark};
-    }
-    return nextPair(state.pairs, target.marks);
+    const int mark = randomOf(m_setup.seed, m_trials, askCatchMark).below(marks);
+    return {static_cast<std::size_t>(mark), static_cast<std::size_t>(mark)};
 }
 
 /// Of the set's pairs that are not accepted, or of all if they are, the one that tells most; one that was
@@ -203,11 +207,7 @@ GivenPair MarkerTest::nextPair(const std::vector<PairResult> &pairs, MarkSet tar
             waiting = &pair;
             continue;
         }
-        double bits = m_posterior.information(m_posterior.pairOf(pair.first, pair.second));
-        if (m_setup.choice == 1)
-            bits = 1 - pair.good;
-        if (m_setup.choice == 2)
-            bits = pair.good;
+        const double bits = m_posterior.information(m_posterior.pairOf(pair.first, pair.second));
         if (!best || bits > most + same) {
             best = &pair;
             most = bits;

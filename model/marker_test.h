@@ -18,17 +18,30 @@ struct MarkerAnswer {
     friend bool operator==(const MarkerAnswer &, const MarkerAnswer &) = default;
 };
 
+/// From a posterior mean sensitivity below `below` on, the program asks for `credible` by itself.
+struct RaisedCredible {
+    double below = 0, credible = 0;
+    friend bool operator==(const RaisedCredible &, const RaisedCredible &) = default;
+};
+
+/// How pairs are chosen and accepted. The defaults are what the simulation in tests/simulation found best;
+/// other values are for that simulation.
+struct MarkerRules {
+    MarkerModel model = {};
+    double noLargerSetBelow = 0.02; // a test ends if no larger set is more probable than this
+    double lookAhead = 1;           // weight of the best set one mark larger still, when a set is aimed at
+    bool surestSet = true;          // of equally large sets take the surest, not the one of smallest indices
+    std::vector<RaisedCredible> raised{{0.6, 0.95}}; // lowest first
+    friend bool operator==(const MarkerRules &, const MarkerRules &) = default;
+};
+
 /// What a test starts with.
 struct MarkerTestSetup {
     std::vector<MarkFeatures> marks;
     std::uint64_t seed = 1; // order within a pair, places and marks of the catch trials
     int limit = 160;        // trials
     double credible = 0.90; // probability that a pair is good, from which on it is accepted
-    MarkerModel model = {};
-    double stopBelow = 0.02;
-    double raiseBelow = 0.6;
-    int choice = 0;
-    double aim = 0;
+    MarkerRules rules = {};
     friend bool operator==(const MarkerTestSetup &, const MarkerTestSetup &) = default;
 };
 /// Fails with OutOfRange unless there are 2 to 16 marks with features of -50 to 50 steps, a limit of 1 to
@@ -62,13 +75,12 @@ struct MarkerTestState {
     int trials = 0;                    // all that count: unsure does, repeat does not
     double sensitivity = 1;            // posterior mean
     double credible = 0.90;            // in force
-    bool raised = false;               // to 0.95, because the sensitivity is low
+    bool raised = false;               // because the sensitivity is low
     bool answersVary = false;          // "different" to more than 2 of the first 8 catch trials
     friend bool operator==(const MarkerTestState &, const MarkerTestState &) = default;
 };
 
-/// Below this posterior mean the program asks for 0.95 by itself: the simulation showed it too sure there.
-inline constexpr double lowSensitivity = 0.6;
+/// Asked for where reduced feeling in the hands is known beforehand.
 inline constexpr double raisedCredible = 0.95;
 
 /// A test under way. Keeps what is known so far, so that the next pair is found at once.
@@ -87,7 +99,11 @@ private:
         int answered = 0, different = 0;
     };
     [[nodiscard]] std::vector<PairResult> pairs(double credible) const;
-    [[nodiscard]] std::optional<GivenPair> nextOf(MarkerTestState &state) const;
+    [[nodiscard]] double credibleFor(double sensitivity) const;
+    [[nodiscard]] LikelySet targetOf(const MarkerTestState &state) const;
+    [[nodiscard]] std::optional<MarkerTestEnd> endOf(const MarkerTestState &state,
+                                                     const LikelySet &target) const;
+    [[nodiscard]] GivenPair nextTrial(const MarkerTestState &state, const LikelySet &target) const;
     [[nodiscard]] GivenPair nextPair(const std::vector<PairResult> &pairs, MarkSet target) const;
     [[nodiscard]] bool earlyEndAllowed(const MarkerTestState &state) const;
 

@@ -23,7 +23,10 @@ enum class Test {
     Monofilament,   // marking, e.g. 3.61
     TwoPointStatic, // mm
     TwoPointMoving, // mm
+    Temperature,    // warm or cold named, right of tried
+    SharpDull,      // sharp or dull named, right of tried
     ShapeNaming,    // right of tried, e.g. 4/5
+    BrailleReading, // in words: reads, learning or not; grade, form, speed
     AcceptedMarks,  // names of marks told apart, separated by commas
     // Reach
     Stature,

@@ -53,7 +53,10 @@ Said sayWords(const Measurement &measurement) {
 }
 
 Said sayFilament(const Measurement &measurement) {
-    return parseFilament(measurement.typed).map([](FeelingBand band) { return wordsOf(band); });
+    return parseFilament(measurement.typed).map([&](FeelingBand band) {
+        const auto filament = filamentOf(measurement.typed);
+        return filament ? wordsOf(*filament) + ", " + wordsOf(band) : wordsOf(band);
+    });
 }
 
 Said sayTwoPoint(const Measurement &measurement) {
@@ -66,6 +69,13 @@ Said sayTwoPoint(const Measurement &measurement) {
 Said sayShapes(const Measurement &measurement) {
     return parseShapes(measurement.typed).map([](const ShapesNamed &shapes) {
         return std::to_string(shapes.right) + " of " + std::to_string(shapes.tried) + " named";
+    });
+}
+
+Said sayNamed(const Measurement &measurement) {
+    return parseNamed(measurement.typed).map([](const ShapesNamed &named) {
+        const std::string count = std::to_string(named.right) + " of " + std::to_string(named.tried);
+        return count + (couldBeGuessing(named) ? ", guessing could do as well" : ", better than guessing");
     });
 }
 
@@ -113,8 +123,15 @@ Result<std::string> readBack(const Measurement &measurement) {
     case Test::TwoPointStatic:
     case Test::TwoPointMoving:
         return sayTwoPoint(measurement);
+    case Test::Temperature:
+    case Test::SharpDull:
+        return sayNamed(measurement);
     case Test::ShapeNaming:
         return sayShapes(measurement);
+    case Test::BrailleReading:
+        return parseBrailleReading(measurement.typed).map([](const BrailleReading &braille) {
+            return wordsOf(braille);
+        });
     case Test::AcceptedMarks:
         return sayMarks(measurement);
     case Test::Stature:

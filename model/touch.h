@@ -30,6 +30,10 @@ struct Filament {
 /// Reads "3.61", "0.4 g" (a target force of the kit) or "not felt".
 /// Fails with NotUnderstood, or OutOfRange for a filament that does not exist, naming the nearest.
 [[nodiscard]] Result<FeelingBand> parseFilament(const std::string &typed);
+/// The filament of the kit that was typed, or none for "not felt" and for one that does not exist.
+[[nodiscard]] std::optional<Filament> filamentOf(const std::string &typed);
+/// "3.61, 0.4 g".
+[[nodiscard]] std::string wordsOf(const Filament &filament);
 /// "diminished light touch".
 [[nodiscard]] std::string wordsOf(FeelingBand band);
 /// True from "diminished protective sensation" on: the hand may not notice a cut or a burn in time.
@@ -72,6 +76,26 @@ struct ShapesNamed {
 };
 /// Reads "4/5" or "4 of 5". Fails with NotUnderstood or OutOfRange.
 [[nodiscard]] Result<ShapesNamed> parseShapes(const std::string &typed);
+
+/// Reads "9/10" or "9 of 10" of a test with two answers, such as sharp or dull. Fails like parseShapes().
+[[nodiscard]] Result<ShapesNamed> parseNamed(const std::string &typed);
+/// True if guessing between two answers does as well in more than 5 of 100 series (binomial tail).
+[[nodiscard]] bool couldBeGuessing(const ShapesNamed &named);
+
+enum class BrailleSkill { No, Learning, Reads };
+enum class BrailleForm { NotSaid, Plain, Jumbo };
+/// What a client can do with braille.
+struct BrailleReading {
+    BrailleSkill skill{};
+    std::optional<bool> contracted;
+    BrailleForm form{};
+    std::optional<int> wordsPerMinute;
+};
+/// Reads "reads contracted, 80 words a minute", "learning, jumbo" or "no". Fails with NotUnderstood, naming
+/// the word; OutOfRange unless 1 to 400 words a minute, or for a speed of one who does not read.
+[[nodiscard]] Result<BrailleReading> parseBrailleReading(const std::string &typed);
+/// "reads contracted braille, 80 words a minute".
+[[nodiscard]] std::string wordsOf(const BrailleReading &braille);
 
 /// Sensitivity for the confusion of marks: 1 a finger with normal feeling. A default of this program, from
 /// the groups of a simulation and not from clients.

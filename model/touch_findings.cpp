@@ -1,4 +1,4 @@
-#include "model/findings_parts.h"
+#include "model/touch_hand_findings.h"
 #include "model/typed.h"
 #include <algorithm>
 #include <map>
@@ -21,11 +21,10 @@ struct Hand {
 };
 using Hands = std::map<Side, Hand>;
 
-std::string handWords(const Measurement &result) {
-    std::string words = result.side == Side::NotStated ? "hand not stated"
-                        : result.side == Side::Both    ? "both hands"
-                                                       : wordsOf(result.side) + " hand";
-    return result.finger.empty() ? words : words + ", " + result.finger;
+/// "3.61, 0.4 g" for a filament of the kit, else as typed.
+std::string forceWords(const std::string &typed) {
+    const auto filament = filamentOf(typed);
+    return filament ? wordsOf(*filament) : typed;
 }
 
 void filamentFindings(const Case &record, Hands &hands, TouchMeaning &meaning) {
@@ -46,7 +45,7 @@ void filamentFindings(const Case &record, Hands &hands, TouchMeaning &meaning) {
         }
         meaning.all.push_back(
             measured(Domain::Touch, "Feeling, " + handWords(*result), wordsOf(*band),
-                     "Lightest filament felt: " + result->typed + "." +
+                     "Lightest filament felt: " + forceWords(result->typed) + "." +
                          (reduced ? " Nothing sharp or rough, and no test of heat by touch." : ""),
                      filamentSource, {result->id}));
     }
@@ -79,41 +78,12 @@ void twoPointFindings(const Case &record, Hands &hands, std::vector<Finding> &al
             hand.twoPoint = *two;
         hand.from.push_back(result->id);
         all.push_back(measured(Domain::Touch, "Two points still, " + handWords(*result), wordsOf(two->grade),
-                               twoPointBecause(*two), twoPointSource, {result->id}));
+                               twoPointBecause(*two) + usualForAge(record, *result), twoPointSource,
+                               {result->id}));
     }
     if (results.empty())
         all.push_back(notMeasured(Domain::Touch, "Two points still", "not measured",
                                   whyMissing(record, Test::TwoPointStatic), twoPointSource));
-}
-
-void otherTests(const Case &record, std::vector<Finding> &all) {
-    for (const Measurement *result : countingResults(record, Test::TwoPointMoving)) {
-        const auto two = parseTwoPoint(result->typed);
-        if (!two)
-            all.push_back(notUnderstood(*result, two.error()));
-        else
-            all.push_back(
-                measured(Domain::Touch, "Two points moving, " + handWords(*result),
-                         two->spacing ? typed::words(two->spacing->value, 1) + " mm" : wordsOf(two->grade),
-                         "Always smaller than held still; it is not graded here.",
-                         "Louis and others 1984, J Hand Surg 9A:552", {result->id}));
-    }
-    for (const Measurement *result : countingResults(record, Test::ShapeNaming)) {
-        const auto shapes = parseShapes(result->typed);
-        if (!shapes) {
-            all.push_back(notUnderstood(*result, shapes.error()));
-            continue;
-        }
-        const bool usual = 10 * shapes->right >= 9 * shapes->tried;
-        const std::string few = shapes->tried < 5 ? " Fewer than 5 shapes were tried: too few to tell." : "";
-        all.push_back(measured(
-            Domain::Touch, "Shapes by touch, " + handWords(*result),
-            std::to_string(shapes->right) + " of " + std::to_string(shapes->tried) + " named",
-            (usual ? "As usual: container shape can carry meaning."
-                   : "Below the usual 9 in 10: do not rely on container shape alone.") +
-                few,
-            "university page on bedside examination: 90 to 100 percent of at least 5 objects", {result->id}));
-    }
 }
 
 double sensitivityOf(const Hand &hand) {
@@ -176,8 +146,9 @@ void protectionFinding(const Case &record, TouchMeaning &meaning) {
         " Nothing sharp or rough, no test of heat by touch; a touch mark alone never tells a "
         "danger: add place and container shape.";
     if (meaning.protectionReduced)
-        meaning.all.push_back(measured(Domain::Touch, topic, "reduced", "Found by filament." + rules,
-                                       filamentSource, meaning.reducedFrom));
+        meaning.all.push_back(measured(Domain::Touch, topic, "reduced",
+                                       "Found by filament or by sharp and dull." + rules, filamentSource,
+                                       meaning.reducedFrom));
     else if (told == Answer::Yes)
         meaning.all.push_back(
             estimated(Domain::Touch, topic, "reduced", "As told." + rules, "common practice", {}));
@@ -191,26 +162,12 @@ void protectionFinding(const Case &record, TouchMeaning &meaning) {
             "Confirm with filaments before sharp or hot things are sorted by touch.", "common practice", {}));
 }
 
-void brailleFinding(const Case &record, const Hands &hands, TouchMeaning &meaning) {
-    meaning.readsBraille = record.client.readsBraille;
-    if (!meaning.readsBraille) {
-        meaning.all.push_back(estimated(Domain::Touch, "Braille", "does not read braille",
-                                        "As recorded for the client.", "as told", {}));
-        return;
-    }
-    const std::string grade =
-        record.client.media.braille == BrailleGrade::Uncontracted ? "reads uncontracted braille"
-        : record.client.media.braille == BrailleGrade::Contracted ? "reads contracted braille"
-                                                                  : "reads braille, grade not set";
-    bool wide = false;
-    for (const auto &[side, hand] : hands)
-        wide = wide || (hand.twoPoint && (!hand.twoPoint->spacing || hand.twoPoint->spacing->value > 5));
-    meaning.all.push_back(
-        estimated(Domain::Touch, "Braille", grade,
-                  wide ? "As told. Two points are told apart only above 5 mm, so let the client read a label "
-                         "before many are made."
-                       : "As told. Let the client read one label at its place before many are made.",
-                  wide ? "Bernbaum, Albert and McGarry 1989, Arch Neurol 46:1179" : "as told", {}));
+/// Two points are told apart only above 5 mm, or never, at either hand.
+bool wideSpacing(const Hands &hands) {
+    return std::any_of(hands.begin(), hands.end(), [](const auto &hand) {
+        const auto &two = hand.second.twoPoint;
+        return two && (!two->spacing || two->spacing->value > 5);
+    });
 }
 
 } // namespace
@@ -220,10 +177,12 @@ TouchMeaning touchMeaning(const Case &record) {
     Hands hands;
     filamentFindings(record, hands, meaning);
     twoPointFindings(record, hands, meaning.all);
-    otherTests(record, meaning.all);
+    movingTwoPointFindings(record, meaning.all);
+    namedFindings(record, meaning);
+    shapeFindings(record, meaning.all);
     protectionFinding(record, meaning);
     sensitivityFinding(record, hands, meaning);
-    brailleFinding(record, hands, meaning);
+    brailleFindings(record, wideSpacing(hands), meaning);
     return meaning;
 }
 

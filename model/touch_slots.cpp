@@ -48,6 +48,14 @@ std::pair<int, int> Slots::forTrial(const GivenPair &given, int trial) const {
     return {twins(given.first)[first], twins(given.second)[second]};
 }
 
+TouchTestRecord onContainers(const TouchTestRecord &test, const MarkerTestState &state) {
+    TouchTestRecord few = test;
+    few.marks.clear();
+    for (const std::size_t mark : state.accepted)
+        few.marks.push_back(test.marks[mark]);
+    return few;
+}
+
 std::optional<GivenPair> nextRecheck(const TouchTestRecord &test, const MarkerTestState &state) {
     const auto done = std::ranges::count_if(
         test.recheck, [](const TouchTrial &trial) { return trial.answer != TouchAnswer::Repeat; });

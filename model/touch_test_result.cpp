@@ -33,7 +33,9 @@ std::string firstCapital(std::string words) {
 }
 
 std::string certaintyWords(const MarkerTestState &state) {
-    return state.raised ? " Certainty asked for: 0.95, because the test found low sensitivity." : "";
+    return state.raised ? " Certainty asked for: " + typed::words(state.credible, 2) +
+                              ", because the test found low sensitivity."
+                        : "";
 }
 
 std::string varyWords(const MarkerTestState &state) {

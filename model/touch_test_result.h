@@ -61,6 +61,8 @@ inline constexpr int recheckTrials = 10;
 /// The pair to give next in the recheck on real containers: pairs of the accepted set in turn, the weakest
 /// first, every third time the same mark twice. None when ten are done or there is no pair.
 [[nodiscard]] std::optional<GivenPair> nextRecheck(const TouchTestRecord &test, const MarkerTestState &state);
+/// The test with its accepted marks alone: what lies on the containers of the recheck.
+[[nodiscard]] TouchTestRecord onContainers(const TouchTestRecord &test, const MarkerTestState &state);
 /// "9 of 10 right." with what to do about it.
 [[nodiscard]] std::string recheckInWords(const TouchTestRecord &test);
 

@@ -33,6 +33,7 @@ public:
     MeasurementPage(Session &session, ShellViewModel &shell, model::Domain domain)
         : PageViewModel(session, shell), m_domain(domain) {}
     void refresh() override;
+    void act(const QString &key) override { m_shell.goTo(key); }
 
 private:
     [[nodiscard]] FieldSpec resultField(const model::TestInfo &info, model::Side side);

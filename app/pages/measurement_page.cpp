@@ -161,6 +161,9 @@ void MeasurementPage::refresh() {
     fields.push_back(methodField());
     m_kicker = tr("%1 of %2 entered").arg(given).arg(all);
     setFields(std::move(fields));
+    if (m_domain == model::Domain::Touch)
+        m_actions.setRows({{.key = "markertest", .title = tr("Marker test")},
+                           {.key = "markerkit", .title = tr("Marker kit")}});
     std::vector<FindingRow> rows;
     for (const auto &finding : m_session.findings().all)
         if (finding.domain == m_domain)

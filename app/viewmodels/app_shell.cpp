@@ -3,6 +3,8 @@
 #include "app/pages/client_page.h"
 #include "app/pages/goals_page.h"
 #include "app/pages/kitchen_page.h"
+#include "app/pages/marker_kit_page.h"
+#include "app/pages/marker_test_page.h"
 #include "app/pages/papers_page.h"
 #include "app/pages/plan_page.h"
 #include "app/viewmodels/page_help.h"
@@ -18,6 +20,12 @@ namespace {
 
 QUrl screen(const char *name) {
     return QUrl(QStringLiteral("qrc:/qt/qml/Feltmark/screens/%1.qml").arg(QLatin1String(name)));
+}
+
+const char *screenOf(const QString &page) {
+    if (page == QLatin1String("papers"))
+        return "PapersScreen";
+    return page == QLatin1String("markertest") ? "MarkerTestScreen" : "StandardScreen";
 }
 
 constexpr int secondsOfWarning = 60;
@@ -54,6 +62,10 @@ void AppShell::definePages(PageImageProvider &pictures) {
     add("safety", tr("Safety"), true, [this] { return std::make_unique<SafetyPage>(m_session, *this); });
     add("sight", tr("Sight"), true, measured(model::Domain::Sight));
     add("touch", tr("Touch"), true, measured(model::Domain::Touch));
+    add("markertest", tr("Marker test"), true,
+        [this] { return std::make_unique<MarkerTestPage>(m_session, *this); });
+    add("markerkit", tr("Marker kit"), true,
+        [this] { return std::make_unique<MarkerKitPage>(m_session, *this); });
     add("reach", tr("Reach"), true, measured(model::Domain::Reach));
     add("kitchen", tr("Kitchen"), true, [this] { return std::make_unique<KitchenPage>(m_session, *this); });
     add("contents", tr("Contents"), true,
@@ -104,10 +116,9 @@ bool AppShell::openPage(const QString &key) {
     auto model = kind->second.make();
     m_pageModel = model.get();
     m_pageModel->startAtRow(std::exchange(m_startRow, {}));
-    const bool reading = key == QLatin1String("papers");
     show({key,
           kind->second.title,
-          screen(reading ? "PapersScreen" : "StandardScreen"),
+          screen(screenOf(key)),
           {{QStringLiteral("vm"), QVariant::fromValue(m_pageModel)}},
           helpFor(key)});
     m_pageModel->refresh();
@@ -244,6 +255,8 @@ void AppShell::findDestinations(const QString &filter) {
         add(QStringLiteral("settings"), tr("Settings"), tr("text size, colours, keys"));
     }
     if (m_session.hasClient()) {
+        add(QStringLiteral("markertest"), tr("Marker test"), tr("which marks are told apart"));
+        add(QStringLiteral("markerkit"), tr("Marker kit"), tr("marks at hand"));
         for (const auto &place : m_session.record().places)
             add(QStringLiteral("place:") + text(place.id.text),
                 text(model::placeWords(m_session.record(), place.id)), tr("shelf"));

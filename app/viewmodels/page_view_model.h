@@ -30,6 +30,8 @@ class PageViewModel : public QObject {
     Q_PROPERTY(QStringList reading READ reading NOTIFY refreshed)
     Q_PROPERTY(QVariantList charts READ charts NOTIFY refreshed)
     Q_PROPERTY(QString drawingWords READ drawingWords NOTIFY refreshed)
+    Q_PROPERTY(QString trialWords READ trialWords NOTIFY refreshed)
+    Q_PROPERTY(QString trialDetail READ trialDetail NOTIFY refreshed)
     Q_PROPERTY(app::FormModel *form READ form CONSTANT)
     Q_PROPERTY(app::ActionModel *actions READ actions CONSTANT)
     Q_PROPERTY(app::FindingModel *findings READ findings CONSTANT)
@@ -55,6 +57,9 @@ public:
     /// Levels over time: label, sentence, points of date and level.
     [[nodiscard]] QVariantList charts() const { return m_charts; }
     [[nodiscard]] QString drawingWords() const { return m_drawingWords; }
+    /// What to give next in a test by touch, and how far it is; empty: none runs.
+    [[nodiscard]] QString trialWords() const { return m_trialWords; }
+    [[nodiscard]] QString trialDetail() const { return m_trialDetail; }
     [[nodiscard]] FormModel *form() { return &m_form; }
     [[nodiscard]] ActionModel *actions() { return &m_actions; }
     [[nodiscard]] FindingModel *findings() { return &m_findings; }
@@ -82,6 +87,8 @@ signals:
     void focusRow(const QString &key);
     /// The page is another one now, such as the next shelf: focus on the heading.
     void focusHeading();
+    /// Focus on the trial, whose keys answer it.
+    void focusTrial();
 
 protected:
     /// One field: how it looks, how it reads the record, how it changes it. `write` fails with the sentence
@@ -105,6 +112,10 @@ protected:
         m_pictureWords = words;
     }
     void setReading(const QStringList &lines) { m_reading = lines; }
+    void setTrial(const QString &words, const QString &detail) {
+        m_trialWords = words;
+        m_trialDetail = detail;
+    }
     void setCharts(const QVariantList &charts) { m_charts = charts; }
     /// Empties a field although the record's value is the same: after its text was taken.
     void clearField(const QString &key);
@@ -125,7 +136,7 @@ private:
     [[nodiscard]] QString draftName(const QString &key) const;
     void showFields();
 
-    QString m_startRow, m_picture, m_pictureWords;
+    QString m_startRow, m_picture, m_pictureWords, m_trialWords, m_trialDetail;
     QStringList m_reading;
     QVariantList m_charts;
     std::vector<FieldSpec> m_fields;

@@ -63,10 +63,29 @@ TEST(LikeliestSet, hasTheLargestProductOfItsOpenPairs) {
     std::vector<MarkSet> accepted(3, 0);
     std::vector<std::vector<double>> good{{0, 0.5, 0.6}, {0.5, 0, 0.7}, {0.6, 0.7, 0}};
     EXPECT_THAT(marksOf(likeliestSet(accepted, good, 2).marks), ElementsAre(1, 2));
-    EXPECT_NEAR(likeliestSet(accepted, good, 2).probability, 0.7, 1e-12);
-    EXPECT_NEAR(likeliestSet(accepted, good, 3).probability, 0.5 * 0.6 * 0.7, 1e-12);
+    EXPECT_NEAR(likeliestSet(accepted, good, 2).mostProbable, 0.7, 1e-12);
+    EXPECT_NEAR(likeliestSet(accepted, good, 3).mostProbable, 0.5 * 0.6 * 0.7, 1e-12);
     accepted = {0b010, 0b001, 0};
-    EXPECT_NEAR(likeliestSet(accepted, good, 3).probability, 0.6 * 0.7, 1e-12);
+    EXPECT_NEAR(likeliestSet(accepted, good, 3).mostProbable, 0.6 * 0.7, 1e-12);
+}
+
+TEST(LikeliestSet, looksOneMarkAheadIfAskedTo) {
+    const std::vector<MarkSet> accepted(4, 0);
+    // 0 and 1 are the surest pair, but no third mark goes with them; 1, 2, 3 go together.
+    const std::vector<std::vector<double>> good{
+        {0, 0.8, 0.1, 0.1}, {0.8, 0, 0.7, 0.7}, {0.1, 0.7, 0, 0.7}, {0.1, 0.7, 0.7, 0}};
+    EXPECT_THAT(marksOf(likeliestSet(accepted, good, 2).marks), ElementsAre(0, 1));
+    const LikelySet ahead = likeliestSet(accepted, good, 2, 1);
+    EXPECT_THAT(marksOf(ahead.marks), ElementsAre(1, 2));
+    EXPECT_NEAR(ahead.mostProbable, 0.8, 1e-12);
+}
+
+TEST(SurestLargestSet, takesTheSurestOfEquallyLargeSets) {
+    const auto accepted = allBut(4, {{0, 1}, {2, 3}});
+    std::vector<std::vector<double>> good(4, std::vector<double>(4, 0.95));
+    EXPECT_THAT(marksOf(surestLargestSet(accepted, good)), ElementsAre(0, 2));
+    good[1][3] = good[3][1] = 0.99;
+    EXPECT_THAT(marksOf(surestLargestSet(accepted, good)), ElementsAre(1, 3));
 }
 
 TEST(LikeliestSet, takesTheSmallestIndicesOfEqualSets) {

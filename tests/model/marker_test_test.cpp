@@ -238,10 +238,10 @@ TEST(MarkerTest, swapsTheResultWithTheLabelsOfTwoEqualMarks) {
 
 TEST(MarkerTest, doesNotRaiseWhatWasAskedForHigher) {
     auto setup = twelveMarks();
-    setup.credible = 0.97;
+    setup.credible = 0.99;
     const auto state = always(TouchAnswer::Same, TouchAnswer::Same, setup);
     EXPECT_FALSE(state.raised);
-    EXPECT_DOUBLE_EQ(state.credible, 0.97);
+    EXPECT_DOUBLE_EQ(state.credible, 0.99);
 }
 
 TEST(MarkerTest, refusesASetupThatCannotBe) {

@@ -69,7 +69,7 @@ const SaidRow saidRows[] = {
     {Kind::PreferredPrint, "N24", "", "24 point, distance not given"},
     {Kind::Glare, "Sun on the worktop", "", "Sun on the worktop"},
     {Kind::UsableVision, "Yes", "", "yes"},
-    {Kind::Monofilament, "3.61", "", "diminished light touch"},
+    {Kind::Monofilament, "3.61", "", "3.61, 0.4 g, diminished light touch"},
     {Kind::TwoPointStatic, "7", "", "7 mm, fair"},
     {Kind::TwoPointMoving, "4 mm", "", "4 mm"},
     {Kind::ShapeNaming, "4/5", "", "4 of 5 named"},
