@@ -1,5 +1,6 @@
 #include "app/session.h"
 #include "model/demo.h"
+#include "model/own_things.h"
 #include <algorithm>
 
 namespace app {
@@ -12,6 +13,7 @@ using model::Result;
 namespace {
 
 constexpr std::size_t keptSteps = 200;
+const QString ownThingsKey = QStringLiteral("own-things");
 
 model::ClientSummary summaryOf(const Case &record) {
     model::ClientSummary summary;
@@ -43,6 +45,29 @@ void Session::openStore(model::Store store, const QString &author) {
     if (const auto drafts = m_store->drafts())
         for (const auto &draft : *drafts)
             m_drafts[QString::fromStdString(draft.form)] = QString::fromStdString(draft.text);
+    readOwnThings();
+}
+
+void Session::readOwnThings() {
+    const auto own = model::ownThingsFrom(setting(ownThingsKey).toStdString());
+    m_keepsOwn = own.has_value(); // what cannot be read is not written over
+    if (!own || own->empty())
+        return;
+    m_own = *own;
+    m_lexicon.emplace(m_own);
+}
+
+const model::Lexicon &Session::lexicon() const {
+    return m_lexicon ? *m_lexicon : model::Lexicon::standard();
+}
+
+void Session::learn(const model::Thing &thing) {
+    if (!model::isNewWord(thing, lexicon()))
+        return;
+    model::addOwnThing(m_own, model::ownThing(thing));
+    m_lexicon.emplace(m_own);
+    if (m_keepsOwn)
+        keepSetting(ownThingsKey, QString::fromStdString(model::ownThingsText(m_own)));
 }
 
 void Session::close() {
@@ -51,6 +76,9 @@ void Session::close() {
     m_practice.reset();
     m_drafts.clear();
     m_settings.clear();
+    m_own.clear();
+    m_lexicon.reset();
+    m_keepsOwn = true;
 }
 
 Result<std::vector<model::ClientSummary>> Session::caseload() const {

@@ -1,6 +1,7 @@
 #pragma once
 #include "model/case.h"
 #include "model/findings.h"
+#include "model/lexicon.h"
 #include "model/store.h"
 #include <QObject>
 #include <QString>
@@ -50,6 +51,10 @@ public:
     /// The words of what was undone or done again. Fails with Missing when there is nothing.
     [[nodiscard]] model::Result<QString> undo();
     [[nodiscard]] model::Result<QString> redo();
+    /// The names by which things are known here: the catalogue's and her own.
+    [[nodiscard]] const model::Lexicon &lexicon() const;
+    /// Remembers a thing that is described now and whose name was not known, for every client from now on.
+    void learn(const model::Thing &thing);
     /// An entry in the audit alone.
     [[nodiscard]] model::Result<void> note(const std::string &what, const QString &detail);
 
@@ -72,6 +77,7 @@ private:
     [[nodiscard]] model::Result<void> save(const model::Case &after, const std::string &what);
     [[nodiscard]] model::Result<QString> move(std::vector<Step> &from, std::vector<Step> &to, bool back);
     void take(model::Case record);
+    void readOwnThings();
 
     std::optional<model::Store> m_store;
     std::optional<std::vector<model::Case>> m_practice;
@@ -81,6 +87,9 @@ private:
     std::vector<Step> m_done, m_undone;
     std::map<QString, QString> m_drafts;
     std::map<QString, QString> m_settings;
+    bool m_keepsOwn = true;
+    std::vector<model::CatalogueThing> m_own;
+    std::optional<model::Lexicon> m_lexicon; // none: only the catalogue
 };
 
 } // namespace app

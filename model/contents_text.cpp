@@ -72,7 +72,7 @@ std::string withSigns(const std::string &line) {
 
 /// Quotation marks and brackets count only if they are closed in the same line of text.
 bool closes(const std::string &line, std::size_t at, char sign) {
-    const auto end = line.find_first_of(std::string("\n;") + sign, at + 1);
+    const auto end = line.find_first_of(std::string(sign == ')' ? "\n;" : "\n") + sign, at + 1);
     return end != std::string::npos && line[end] == sign;
 }
 

@@ -1,3 +1,4 @@
+#include "app/pages/contents_page.h"
 #include "app/pages/entries.h"
 #include "app/pages/kitchen_page.h"
 #include "model/contents.h"
@@ -8,10 +9,7 @@
 namespace app {
 
 using model::Case;
-using model::ErrorCode;
-using model::fail;
 using model::Id;
-using model::Result;
 using model::Thing;
 
 namespace {
@@ -51,6 +49,8 @@ QString ownFacts(const Thing &thing) {
     return facts.join(QStringLiteral(", "));
 }
 
+} // namespace
+
 QString doubtWords(const Thing &thing) {
     return thing.doubt.empty() ? QObject::tr("shape and size?") : text(thing.doubt);
 }
@@ -59,35 +59,15 @@ bool isDoubtful(const Thing &thing) {
     return !thing.doubt.empty() || !thing.width || !thing.height || !thing.depth;
 }
 
-Result<void> writeAllergens(Thing &thing, const QString &typed) {
-    std::vector<model::AllergenFact> facts;
-    for (const QString &part : typed.split(QLatin1Char(','), Qt::SkipEmptyParts)) {
-        const std::string word = part.trimmed().toLower().toStdString();
-        const auto found = std::ranges::find_if(model::allergens(), [&](const model::AllergenName &name) {
-            return name.key == word || name.words == word;
-        });
-        if (found == model::allergens().end())
-            return fail(ErrorCode::NotUnderstood,
-                        "Not one of the 14 allergens: " + word + ". For example gluten, milk, nuts. Kept.");
-        facts.push_back({found->key, model::AllergenState::Contains, ""});
-    }
-    thing.allergens = std::move(facts);
-    return {};
-}
-
-QString allergensOf(const Thing &thing) {
-    QStringList words;
-    for (const auto &fact : thing.allergens)
-        words << text(fact.allergen);
-    return words.join(QStringLiteral(", "));
-}
-
-} // namespace
-
 int ContentsPage::placeIndex() const {
     const auto rows = placeRows(record());
     const auto found = std::ranges::find(rows, text(m_place.text), &ListRow::key);
     return found == rows.end() ? -1 : static_cast<int>(found - rows.begin());
+}
+
+const Thing *ContentsPage::thingInHand() const {
+    const auto found = std::ranges::find(record().things, m_thing, &Thing::id);
+    return found == record().things.end() ? nullptr : &*found;
 }
 
 QStringList ContentsPage::commands() const {
@@ -95,177 +75,44 @@ QStringList ContentsPage::commands() const {
             QStringLiteral("previousGap")};
 }
 
-std::vector<PageViewModel::FieldSpec> ContentsPage::thingFields(const Id &id) {
-    const auto thing = [this, id]() -> const Thing & {
-        return *std::ranges::find(record().things, id, &Thing::id);
-    };
-    using Write = std::function<Result<void>(Thing &, const QString &)>;
-    const auto writing = [id](const char *fact, Write write) {
-        return [id, fact, write = std::move(write)](Case &r, const QString &typed) -> Result<void> {
-            auto &changed = *std::ranges::find(r.things, id, &Thing::id);
-            changed.usual.erase(fact);
-            return write(changed, typed);
-        };
-    };
-    const auto size = [&](const char *key, const QString &label,
-                          std::optional<model::Length> Thing::*member) -> FieldSpec {
-        const bool usual = thing().usual.contains(key);
-        return {{.key = key, .label = label, .hint = usual ? tr("Usual, not measured") : QString()},
-                [thing, member] { return shown(thing().*member); },
-                writing(key, [member](Thing &t, const QString &typed) -> Result<void> {
-                    auto length = lengthOrNone(typed, 200);
-                    if (!length)
-                        return tl::unexpected(length.error());
-                    t.*member = std::move(*length);
-                    return {};
-                })};
-    };
-    const auto amount = [&](const char *key, const QString &label, const QString &unit, double most,
-                            std::optional<double> Thing::*member) -> FieldSpec {
-        return {{.key = key, .kind = FieldKind::Number, .label = label, .unit = unit},
-                [thing, member] { return thing().*member ? QString::number(*(thing().*member)) : QString(); },
-                writing(key, [member, most](Thing &t, const QString &typed) -> Result<void> {
-                    (t.*member).reset();
-                    if (typed.trimmed().isEmpty())
-                        return {};
-                    const auto value = number(typed, 0, most, {});
-                    if (!value)
-                        return tl::unexpected(value.error());
-                    t.*member = *value;
-                    return {};
-                })};
-    };
-    const auto flag = [&](const char *key, const QString &label, bool Thing::*member) -> FieldSpec {
-        return {{.key = key, .kind = FieldKind::Choice, .label = label, .choices = yesNoWords()},
-                [thing, member] { return yesNo(thing().*member); },
-                writing(key, [member](Thing &t, const QString &chosen) -> Result<void> {
-                    t.*member = isYes(chosen);
-                    return {};
-                })};
-    };
-    return {
-        {{.key = "name", .label = tr("Name")},
-         [thing] { return text(thing().name); },
-         writing("name",
-                 [](Thing &t, const QString &typed) -> Result<void> {
-                     if (typed.trimmed().isEmpty())
-                         return fail(ErrorCode::Missing, "A name is needed. The one before is kept.");
-                     t.name = typed.trimmed().toStdString();
-                     return {};
-                 })},
-        {{.key = "count", .kind = FieldKind::Number, .label = tr("How many")},
-         [thing] { return thing().count ? QString::number(*thing().count) : QString(); },
-         writing("count",
-                 [](Thing &t, const QString &typed) -> Result<void> {
-                     t.count.reset();
-                     if (typed.trimmed().isEmpty())
-                         return {};
-                     const auto count = wholeNumber(typed, 1, 999);
-                     if (!count)
-                         return tl::unexpected(count.error());
-                     t.count = *count;
-                     return {};
-                 })},
-        {{.key = "shape", .kind = FieldKind::Choice, .label = tr("Shape"), .choices = shapes().words()},
-         [thing] { return shapes().wordOf(thing().shape); },
-         writing("shape",
-                 [](Thing &t, const QString &chosen) -> Result<void> {
-                     t.shape = shapes().valueOf(chosen).value_or(t.shape);
-                     return {};
-                 })},
-        {{.key = "surface", .kind = FieldKind::Choice, .label = tr("Surface"), .choices = surfaces().words()},
-         [thing] { return surfaces().wordOf(thing().surface); },
-         writing("surface",
-                 [](Thing &t, const QString &chosen) -> Result<void> {
-                     t.surface = surfaces().valueOf(chosen).value_or(t.surface);
-                     return {};
-                 })},
-        size("width", tr("Width of one"), &Thing::width),
-        size("depth", tr("Depth of one"), &Thing::depth),
-        size("height", tr("Height of one"), &Thing::height),
-        {{.key = "weight", .kind = FieldKind::Number, .label = tr("Weight of one"), .unit = tr("kg")},
-         [thing] { return thing().weight ? QString::number(thing().weight->value) : QString(); },
-         writing("weight",
-                 [](Thing &t, const QString &typed) -> Result<void> {
-                     t.weight.reset();
-                     if (typed.trimmed().isEmpty())
-                         return {};
-                     const auto value = number(typed, 0.001, 50, QStringLiteral("kg"));
-                     if (!value)
-                         return tl::unexpected(value.error());
-                     t.weight = model::Kilograms{*value};
-                     return {};
-                 })},
-        amount("uses", tr("Uses a week"), {}, 100, &Thing::usesPerWeek),
-        amount("refills", tr("New packs a week"), {}, 50, &Thing::refillsPerWeek),
-        {{.key = "class", .kind = FieldKind::Choice, .label = tr("What it is"), .choices = klasses().words()},
-         [thing] { return klasses().wordOf(thing().klass); },
-         writing("class",
-                 [](Thing &t, const QString &chosen) -> Result<void> {
-                     t.klass = klasses().valueOf(chosen).value_or(t.klass);
-                     return {};
-                 })},
-        {{.key = "storage", .kind = FieldKind::Choice, .label = tr("Storage"), .choices = storages().words()},
-         [thing] { return storages().wordOf(thing().storage); },
-         writing("storage",
-                 [](Thing &t, const QString &chosen) -> Result<void> {
-                     t.storage = storages().valueOf(chosen).value_or(t.storage);
-                     return {};
-                 })},
-        {{.key = "allergens",
-          .label = tr("Allergens as read on the pack"),
-          .hint = tr("With commas; empty: none told")},
-         [thing] { return allergensOf(thing()); },
-         writing("allergens", writeAllergens)},
-        flag("glass", tr("Breakable"), &Thing::glass),
-        flag("hazards", tr("Can hurt: poison, caustic, flammable or sharp"), &Thing::hazard),
-        flag("hotUse", tr("Handled hot"), &Thing::hotUse),
-        flag("spoilsMeal", tr("A mix-up spoils the meal"), &Thing::spoilsMeal),
-        {{.key = "keep",
-          .kind = FieldKind::Choice,
-          .label = tr("Must stay where it is"),
-          .choices = yesNoWords()},
-         [thing] { return yesNo(thing().keep == 3); },
-         writing("keep",
-                 [](Thing &t, const QString &chosen) -> Result<void> {
-                     t.keep = isYes(chosen) ? 3 : 0;
-                     return {};
-                 })},
-    };
-}
-
 void ContentsPage::refresh() {
     const auto places = placeRows(record());
-    int index = placeIndex();
-    if (index < 0 && !places.empty()) {
+    if (placeIndex() < 0 && !places.empty())
         m_place = {places.front().key.toStdString()};
-        index = 0;
-    }
-    const bool correcting = std::ranges::count(record().things, m_thing, &Thing::id) > 0;
-    if (!correcting)
-        m_thing = {};
-    m_kicker = places.empty() ? tr("No place yet: begin with the kitchen.")
-                              : tr("Kitchen contents, place %1 of %2").arg(index + 1).arg(places.size());
+    const Thing *thing = thingInHand();
+    if (thing == nullptr && (m_mode == Mode::Thing || m_mode == Mode::Doubt))
+        m_mode = Mode::Line;
+    if (m_mode == Mode::Doubt && thing->said.empty())
+        m_mode = Mode::Thing; // nothing to choose from: its facts are typed
+    m_kicker = places.empty()
+                   ? tr("No place yet: begin with the kitchen.")
+                   : tr("Kitchen contents, place %1 of %2").arg(placeIndex() + 1).arg(places.size());
     m_title = places.empty() ? QString() : text(model::placeWords(record(), m_place));
-    if (correcting)
-        setFields(thingFields(m_thing));
-    else
-        setFields({{{.key = "line",
-                     .label = tr("What stands here"),
-                     .hint = tr("A comma ends a thing. Say how many, how often, glass or heavy."),
-                     .unavailable =
-                         places.empty() ? tr("There is no place yet. Alt+5 opens the kitchen.") : QString()},
-                    {},
-                    {}}});
-    std::vector<ActionRow> actions;
-    if (correcting) {
-        actions = {{.key = "done", .title = tr("Done, back to the shelf"), .primary = true},
-                   {.key = "remove", .title = tr("Remove this thing")}};
-    } else if (!places.empty()) {
-        actions = {{.key = "next", .title = tr("Next place"), .primary = true},
-                   {.key = "back", .title = tr("Place before")}};
+    switch (m_mode) {
+    case Mode::Line:
+        showLine(places.size());
+        break;
+    case Mode::Thing:
+        showThing();
+        break;
+    case Mode::Doubt:
+        showDoubt();
+        break;
+    case Mode::List:
+        showList();
+        break;
     }
-    m_actions.setRows(std::move(actions));
+    const bool ofPlace = m_mode == Mode::Line || m_mode == Mode::Thing;
+    if (ofPlace)
+        refreshFindings();
+    else
+        m_findings.setRows({});
+    m_drawing = ofPlace ? drawingOf(record(), m_place) : QVariantMap();
+    m_drawingWords = text(reports::kitchenFigure(record()).words);
+    emit refreshed();
+}
+
+std::vector<ListRow> ContentsPage::thingRows() const {
     std::vector<ListRow> rows;
     for (const auto &thing : record().things)
         if (thing.place == m_place)
@@ -275,13 +122,36 @@ void ContentsPage::refresh() {
                             .facts = ownFacts(thing),
                             .usual = thing.usual.empty() ? QString() : usualFacts(thing),
                             .flag = isDoubtful(thing) ? doubtWords(thing) : QString()});
+    return rows;
+}
+
+void ContentsPage::showLine(std::size_t places) {
+    const QString none = places == 0 ? tr("There is no place yet. Alt+5 opens the kitchen.") : QString();
+    setFields({{{.key = "line",
+                 .label = tr("What stands here"),
+                 .hint = tr("A comma ends a thing. Say how many, how often, glass or heavy."),
+                 .unavailable = none},
+                {},
+                {}}});
+    std::vector<ActionRow> actions;
+    if (places > 0)
+        actions = {{.key = "next", .title = tr("Next place"), .primary = true},
+                   {.key = "back", .title = tr("Place before")},
+                   {.key = "list", .title = tr("Take in a list")}};
+    m_actions.setRows(std::move(actions));
+    auto rows = thingRows();
     m_rowsLabel = counted(rows.size(), tr("1 thing here"), tr("%1 things here"));
     m_rowsEmpty = tr("Nothing entered yet.");
     m_rows.setRows(std::move(rows));
-    refreshFindings();
-    m_drawing = drawingOf(record(), m_place);
-    m_drawingWords = text(reports::kitchenFigure(record()).words);
-    emit refreshed();
+}
+
+void ContentsPage::showThing() {
+    setFields(thingFields(m_thing));
+    m_actions.setRows({{.key = "done", .title = tr("Done, back to the shelf"), .primary = true},
+                       {.key = "remove", .title = tr("Remove this thing")}});
+    auto rows = thingRows();
+    m_rowsLabel = counted(rows.size(), tr("1 thing here"), tr("%1 things here"));
+    m_rows.setRows(std::move(rows));
 }
 
 void ContentsPage::refreshFindings() {
@@ -315,6 +185,8 @@ void ContentsPage::refreshFindings() {
 void ContentsPage::edit(const QString &key, const QString &value) {
     if (key == QLatin1String("line"))
         takeLine(value);
+    else if (key == QLatin1String("answer") && !value.trimmed().isEmpty())
+        answer(value.toStdString());
     else
         PageViewModel::edit(key, value);
 }
@@ -322,30 +194,50 @@ void ContentsPage::edit(const QString &key, const QString &value) {
 void ContentsPage::takeLine(const QString &line) {
     if (line.trimmed().isEmpty())
         return;
-    auto items = model::parseContents(line.toStdString());
-    if (!items) {
-        say(items.error());
+    std::vector<Thing> here;
+    std::ranges::copy_if(record().things, std::back_inserter(here),
+                         [this](const Thing &thing) { return thing.place == m_place; });
+    auto result = model::changeBy(line.toStdString(), here, m_session.lexicon());
+    if (!result) {
+        say(result.error());
         return;
     }
-    int doubts = 0;
-    for (const auto &item : *items)
-        doubts += item.doubt.empty() ? 0 : 1;
-    const QString words = line.trimmed();
-    const bool saved = change(words, "things.added", [&](Case &r) {
-        for (auto &item : *items) {
+    const auto doubts =
+        std::ranges::count_if(result->added, [](const auto &item) { return !item.doubt.empty(); });
+    const bool saved = change(line.trimmed(), "things.added", [&](Case &r) {
+        for (auto &item : result->added) {
             item.thing.id = model::newId();
-            item.thing.doubt = item.doubt;
             item.thing.place = m_place;
             r.things.push_back(item.thing);
+        }
+        for (const auto &thing : result->changed)
+            *std::ranges::find(r.things, thing.id, &Thing::id) = thing;
+        for (const auto &thing : result->removed) {
+            std::erase_if(r.things, [&](const Thing &t) { return t.id == thing.id; });
+            std::erase_if(r.overrules, [&](const model::Overrule &o) { return o.thing == thing.id; });
         }
     });
     if (!saved)
         return;
+    for (const auto &item : result->added)
+        m_session.learn(item.thing);
     m_session.keepDraft(text(record().client.id.text) + QStringLiteral("/contents/line"), {});
     clearField(QStringLiteral("line"));
-    const QString count = counted(items->size(), tr("1 thing"), tr("%1 things"));
-    const QString asked = doubts ? tr("%1 to ask, F3").arg(doubts) : tr("no doubts");
-    say(tr("%1, %2. Place %3 of %4.").arg(count, asked).arg(placeIndex() + 1).arg(record().places.size()));
+    QStringList said;
+    const bool only = result->added.empty() && !(result->changed.empty() && result->removed.empty());
+    if (!only)
+        said << counted(result->added.size(), tr("1 thing"), tr("%1 things"));
+    if (!result->changed.empty())
+        said << tr("%1 changed").arg(result->changed.size());
+    if (!result->removed.empty())
+        said << tr("%1 removed").arg(result->removed.size());
+    for (const auto &name : result->notFound)
+        said << tr("no %1 here").arg(text(name));
+    said << (doubts ? tr("%1 to ask, F3").arg(doubts) : tr("no doubts"));
+    say(tr("%1. Place %2 of %3.")
+            .arg(said.join(QStringLiteral(", ")))
+            .arg(placeIndex() + 1)
+            .arg(record().places.size()));
 }
 
 void ContentsPage::act(const QString &key) {
@@ -353,40 +245,71 @@ void ContentsPage::act(const QString &key) {
         step(1);
     else if (key == QLatin1String("back"))
         step(-1);
+    else if (key == QLatin1String("list"))
+        open({}, Mode::List);
+    else if (key == QLatin1String("take"))
+        takeList();
     else if (key == QLatin1String("done"))
         settle();
-    else if (key == QLatin1String("remove")) {
-        const Id id = m_thing;
-        const QString name = text(std::ranges::find(record().things, id, &Thing::id)->name);
-        if (change(tr("removed %1").arg(name), "thing.removed", [&](Case &r) {
-                std::erase_if(r.things, [&](const Thing &t) { return t.id == id; });
-                std::erase_if(r.overrules, [&](const model::Overrule &o) { return o.thing == id; });
-            })) {
-            say(tr("%1 removed.").arg(name));
-            activated({});
-        }
+    else if (key == QLatin1String("facts"))
+        open(m_thing, Mode::Thing);
+    else if (key == QLatin1String("line"))
+        toLine();
+    else if (key == QLatin1String("remove"))
+        removeInHand();
+}
+
+void ContentsPage::removeInHand() {
+    const Id id = m_thing;
+    const QString name = text(thingInHand()->name);
+    if (!change(tr("removed %1").arg(name), "thing.removed", [&](Case &r) {
+            std::erase_if(r.things, [&](const Thing &t) { return t.id == id; });
+            std::erase_if(r.overrules, [&](const model::Overrule &o) { return o.thing == id; });
+        }))
+        return;
+    say(tr("%1 removed.").arg(name));
+    toLine();
+}
+
+void ContentsPage::toLine() {
+    open({}, Mode::Line);
+}
+
+void ContentsPage::open(const Id &thing, Mode mode) {
+    m_thing = thing;
+    m_mode = mode;
+    refresh();
+    switch (m_mode) {
+    case Mode::Line:
+        emit focusField(QStringLiteral("line"));
+        break;
+    case Mode::Thing:
+        emit focusField(QStringLiteral("asLine"));
+        break;
+    case Mode::Doubt:
+        emit focusRow(QStringLiteral("0"));
+        break;
+    case Mode::List:
+        emit focusField(QStringLiteral("list"));
+        break;
     }
 }
 
-void ContentsPage::settle() {
-    const Id id = m_thing;
-    const auto thing = std::ranges::find(record().things, id, &Thing::id);
-    if (thing != record().things.end() && !thing->doubt.empty())
-        change(tr("%1 settled").arg(text(thing->name)), "thing.settled",
-               [&](Case &r) { std::ranges::find(r.things, id, &Thing::id)->doubt.clear(); });
-    activated({});
-    const auto left = std::ranges::count_if(record().things, isDoubtful);
-    say(left ? tr("%1 doubts left.").arg(left) : tr("No doubts left."));
-}
-
 void ContentsPage::activated(const QString &row) {
-    m_thing = {row.toStdString()};
-    refresh();
-    emit focusField(m_thing.empty() ? QStringLiteral("line") : QStringLiteral("name"));
+    if (m_mode == Mode::List)
+        return;
+    if (m_mode != Mode::Doubt) {
+        open({row.toStdString()}, row.isEmpty() ? Mode::Line : Mode::Thing);
+        return;
+    }
+    const auto items = model::parseContents(thingInHand()->said, m_session.lexicon());
+    const auto at = row.toUInt();
+    if (items && at < items->front().answers.size())
+        answer(items->front().answers[at].line);
 }
 
 void ContentsPage::command(const QString &name) {
-    if (name == QLatin1String("correct") && !m_row.isEmpty())
+    if (name == QLatin1String("correct") && !m_row.isEmpty() && m_mode == Mode::Line)
         activated(m_row);
     else if (name == QLatin1String("nextGap"))
         nextDoubt(1);
@@ -412,27 +335,6 @@ void ContentsPage::step(int by) {
     refresh();
     sayAfterFocus(tr("%1. Place %2 of %3.").arg(m_title).arg(to + 1).arg(places.size()));
     emit focusField(QStringLiteral("line"));
-}
-
-void ContentsPage::nextDoubt(int by) {
-    std::vector<const Thing *> doubtful;
-    for (const auto &thing : record().things)
-        if (isDoubtful(thing))
-            doubtful.push_back(&thing);
-    if (doubtful.empty()) {
-        say(tr("No doubts left."));
-        return;
-    }
-    const auto at = std::ranges::find_if(doubtful, [this](const Thing *t) { return t->id == m_thing; });
-    const auto count = static_cast<int>(doubtful.size());
-    const int from = at == doubtful.end() ? (by > 0 ? -1 : 0) : static_cast<int>(at - doubtful.begin());
-    const Thing next = *doubtful[static_cast<std::size_t>((from + by + count) % count)];
-    if (next.place)
-        m_place = *next.place;
-    const QString name = text(next.name);
-    activated(text(next.id.text));
-    sayAfterFocus(tr("%1: %2 %3 left.").arg(name, doubtWords(next)).arg(count));
-    emit focusField(next.width ? QStringLiteral("name") : QStringLiteral("shape"));
 }
 
 } // namespace app

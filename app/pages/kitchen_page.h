@@ -16,7 +16,10 @@ public:
     void act(const QString &key) override;
     void activated(const QString &row) override;
     void command(const QString &name) override;
-    [[nodiscard]] QStringList commands() const override { return {QStringLiteral("correct")}; }
+    void edit(const QString &key, const QString &value) override;
+    [[nodiscard]] QStringList commands() const override {
+        return {QStringLiteral("correct"), QStringLiteral("readBack")};
+    }
     void moved(const QString &row) override { m_row = row; }
 
 private:
@@ -25,6 +28,12 @@ private:
     [[nodiscard]] std::vector<FieldSpec> newUnitFields();
     [[nodiscard]] std::vector<FieldSpec> unitFields(const model::Id &id);
     [[nodiscard]] std::vector<FieldSpec> placeFields(const model::Id &id);
+    void showDrawing();
+    void takeUnits(const QString &line);
+    void copyInHand();
+    void splitInHand();
+    void moveInHand(int by);
+    void putBefore();
     void addUnit();
     void addPlace();
     void remove();
@@ -35,34 +44,8 @@ private:
         model::WorkArea area = model::WorkArea::None;
     };
     NewUnit m_new;
-    model::Id m_hand; // unit or place that is being changed; empty: a new unit
-    QString m_row;
-};
-
-/// What stands on each place, one line a shelf.
-class ContentsPage : public PageViewModel {
-public:
-    ContentsPage(Session &session, ShellViewModel &shell, model::Id &place)
-        : PageViewModel(session, shell), m_place(place) {}
-    void refresh() override;
-    void edit(const QString &key, const QString &value) override;
-    void act(const QString &key) override;
-    void activated(const QString &row) override;
-    void moved(const QString &row) override { m_row = row; }
-    void command(const QString &name) override;
-    [[nodiscard]] QStringList commands() const override;
-
-private:
-    [[nodiscard]] int placeIndex() const;
-    [[nodiscard]] std::vector<FieldSpec> thingFields(const model::Id &id);
-    void takeLine(const QString &line);
-    void settle();
-    void step(int by);
-    void nextDoubt(int by);
-    void refreshFindings();
-
-    model::Id &m_place; // kept while other pages are shown
-    model::Id m_thing;  // the thing that is being corrected; empty: the line
+    model::Id m_hand;   // unit or place that is being changed; empty: a new unit
+    model::Id m_before; // the next new unit goes before it; empty: at the end
     QString m_row;
 };
 

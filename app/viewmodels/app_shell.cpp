@@ -2,6 +2,7 @@
 #include "app/pages/caseload_page.h"
 #include "app/pages/client_page.h"
 #include "app/pages/goals_page.h"
+#include "app/pages/contents_page.h"
 #include "app/pages/kitchen_page.h"
 #include "app/pages/marker_kit_page.h"
 #include "app/pages/marker_test_page.h"

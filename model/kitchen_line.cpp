@@ -1,0 +1,165 @@
+#include "model/kitchen_line.h"
+#include "model/contents_text.h"
+#include "model/contents_words.h"
+#include "model/spoken_numbers.h"
+#include "model/usual_sizes.h"
+#include <algorithm>
+#include <array>
+
+namespace model {
+namespace {
+
+using words::Word;
+
+struct KindWords {
+    const char *first, *second; // second empty: the first is enough
+    UnitKind kind;
+};
+constexpr std::array kinds{
+    KindWords{"wall", "cupboard", UnitKind::WallCupboard},
+    KindWords{"wall", "unit", UnitKind::WallCupboard},
+    KindWords{"top", "cupboard", UnitKind::WallCupboard},
+    KindWords{"high", "cupboard", UnitKind::WallCupboard},
+    KindWords{"base", "cupboard", UnitKind::BaseCupboard},
+    KindWords{"base", "unit", UnitKind::BaseCupboard},
+    KindWords{"low", "cupboard", UnitKind::BaseCupboard},
+    KindWords{"floor", "cupboard", UnitKind::BaseCupboard},
+    KindWords{"tall", "cupboard", UnitKind::Larder},
+    KindWords{"tall", "unit", UnitKind::Larder},
+    KindWords{"larder", "", UnitKind::Larder},
+    KindWords{"pantry", "", UnitKind::Larder},
+    KindWords{"worktop", "", UnitKind::Worktop},
+    KindWords{"counter", "", UnitKind::Worktop},
+    KindWords{"worksurface", "", UnitKind::Worktop},
+    KindWords{"drawer", "", UnitKind::DrawerStack},
+    KindWords{"freezer", "", UnitKind::Freezer},
+    KindWords{"fridge", "", UnitKind::Fridge},
+    KindWords{"refrigerator", "", UnitKind::Fridge},
+    KindWords{"rack", "", UnitKind::Rack},
+    KindWords{"shelf", "", UnitKind::Rack},
+    KindWords{"trolley", "", UnitKind::Rack},
+    KindWords{"cupboard", "under", UnitKind::BaseCupboard},
+    KindWords{"cupboard", "below", UnitKind::BaseCupboard},
+    KindWords{"cupboard", "over", UnitKind::WallCupboard},
+    KindWords{"cupboard", "above", UnitKind::WallCupboard},
+};
+
+bool isNear(const Word &word) {
+    static constexpr std::array words{"left",  "right", "by",   "beside",   "next", "under",   "over",
+                                      "above", "below", "near", "opposite", "at",   "between", "of"};
+    return std::find(words.begin(), words.end(), word.low) != words.end();
+}
+
+/// The kind that the words before "left of", "by" ... name; those behind say where it stands.
+std::optional<UnitKind> kindOf(const std::vector<Word> &all) {
+    const auto end = std::find_if(all.begin() + (all.empty() ? 0 : 1), all.end(), isNear);
+    for (const auto &entry : kinds) {
+        for (auto word = all.begin(); word != end; ++word) {
+            const auto next = std::next(word);
+            const bool second =
+                entry.second[0] == '\0' || (next != all.end() && next->single == entry.second);
+            if (word->single == entry.first && second)
+                return entry.kind;
+        }
+    }
+    return std::nullopt;
+}
+
+WorkArea areaOf(const std::vector<Word> &all, UnitKind kind) {
+    static constexpr std::array areas{
+        std::pair{"sink", WorkArea::Sink},     std::pair{"cooker", WorkArea::Hob},
+        std::pair{"hob", WorkArea::Hob},       std::pair{"oven", WorkArea::Hob},
+        std::pair{"fridge", WorkArea::Fridge}, std::pair{"table", WorkArea::Table},
+        std::pair{"door", WorkArea::Entry}};
+    for (const auto &[word, area] : areas) {
+        if (std::any_of(all.begin(), all.end(), [&](const Word &w) { return w.single == word; }))
+            return area;
+    }
+    return kind == UnitKind::Worktop ? WorkArea::Prep : WorkArea::None;
+}
+
+/// Takes "4 shelves", "two drawers" and "60 cm" out of the words.
+void takeNumbers(std::vector<Word> &all, UnitSaid &said) {
+    for (std::size_t i = 0; i < all.size(); ++i) {
+        const auto number = words::numberAt(all, i);
+        const std::size_t next = i + number.length;
+        if (number.length == 0 || next >= all.size())
+            continue;
+        const std::string unit = all[next].single;
+        const bool places = unit == "shelf" || unit == "drawer" || unit == "place" || unit == "level";
+        const double cm = unit == "cm"                     ? 1
+                          : unit == "mm"                   ? 0.1
+                          : unit == "m"                    ? 100
+                          : unit == "inch" || unit == "in" ? 2.54
+                                                           : 0;
+        if (!places && cm == 0)
+            continue;
+        if (places && number.value >= 1 && number.value <= 12)
+            said.places = static_cast<int>(number.value);
+        else if (places)
+            said.doubt = words::shortNumber(number.value) + " " + all[next].typed + "? Possible: 1 to 12.";
+        if (cm > 0)
+            said.unit.width = Length{{number.value * cm}, words::joined(all, i, next + 1), Basis::Measured};
+        const bool wide = next + 1 < all.size() && all[next + 1].low == "wide";
+        all.erase(all.begin() + static_cast<long>(i), all.begin() + static_cast<long>(next + (wide ? 2 : 1)));
+        --i;
+    }
+}
+
+int usualPlaces(UnitKind kind) {
+    switch (kind) {
+    case UnitKind::WallCupboard:
+    case UnitKind::BaseCupboard:
+        return 2;
+    case UnitKind::DrawerStack:
+    case UnitKind::Freezer:
+    case UnitKind::Fridge:
+        return 3;
+    case UnitKind::Larder:
+        return 5;
+    case UnitKind::Worktop:
+    case UnitKind::Rack:
+        return 1;
+    }
+    return 1;
+}
+
+} // namespace
+
+Result<std::vector<UnitSaid>> parseUnits(const std::string &line) {
+    std::vector<UnitSaid> out;
+    for (const auto &text : words::itemsOf(words::cleaned(line))) {
+        UnitSaid said;
+        said.places = 0;
+        auto all = words::wordsOf(text);
+        const auto kind = kindOf(all);
+        takeNumbers(all, said);
+        while (!all.empty() &&
+               (all.back().low == "with" || all.back().low == "and" || all.back().low == "has"))
+            all.pop_back();
+        if (!kind)
+            return fail(
+                ErrorCode::NotUnderstood,
+                "No unit in it: " + text +
+                    ". Say its kind, for example wall cupboard left of the cooker 60 cm 2 shelves. Kept.");
+        said.unit.kind = *kind;
+        said.unit.name = words::joined(all, 0, all.size());
+        if (said.unit.name.empty())
+            said.unit.name = text;
+        said.unit.area = areaOf(all, *kind);
+        if (said.places == 0)
+            said.places = usualPlaces(*kind);
+        if (!said.doubt.empty())
+            return fail(ErrorCode::OutOfRange, said.unit.name + ": " + said.doubt + " Kept.");
+        if (said.unit.width && (said.unit.width->value.value < 5 || said.unit.width->value.value > 500))
+            return fail(ErrorCode::OutOfRange, said.unit.name + ": a width of " + said.unit.width->typed +
+                                                   " cannot be. It goes from 5 to 500 cm. Kept.");
+        out.push_back(std::move(said));
+    }
+    if (out.empty())
+        return fail(ErrorCode::NotUnderstood, "Nothing on the line. Say the units from the door clockwise, "
+                                              "for example larder 4 shelves, worktop.");
+    return out;
+}
+
+} // namespace model
