@@ -3,7 +3,8 @@
 
 /// The rows from which the catalogue is made, one thing a line, columns parted by "|":
 ///
-///     name; other names | group/sub | usual pack, least-most on sale | shape surface | width depth height (cm) kg
+///     name; other names | group/sub | usual pack, least-most on sale | shape surface | width depth height
+///     (cm) kg
 ///         | uses refills (a week) sound | storage class area | allergens | flags | date row
 ///
 /// A "?" before an allergen: may contain. Flags: g breakable, h hazard, s sharp, t used hot, m a mix-up

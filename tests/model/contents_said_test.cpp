@@ -1,0 +1,91 @@
+#include "model/contents.h"
+#include <gmock/gmock.h>
+
+namespace {
+
+using namespace model;
+
+/// A line as it is said beside an open cupboard, and what its first thing is. `match` "": none.
+struct Said {
+    const char *line, *name;
+    std::optional<int> count;
+    const char *match, *doubt;
+};
+
+class ContentsSaid : public testing::TestWithParam<Said> {};
+
+TEST_P(ContentsSaid, isUnderstoodOrAsked) {
+    const auto items = parseContents(GetParam().line);
+    ASSERT_TRUE(items);
+    const ContentsItem &item = items->front();
+    EXPECT_EQ(item.thing.name, GetParam().name);
+    EXPECT_EQ(item.thing.count, GetParam().count);
+    EXPECT_EQ(item.matched, GetParam().match);
+    EXPECT_EQ(item.doubt, GetParam().doubt);
+}
+
+// Lines and readings are this program's own; how therapists speak of shelves is common practice.
+INSTANTIATE_TEST_SUITE_P(
+    AsSpoken, ContentsSaid,
+    testing::Values(
+        Said{"um two tins of tuna in brine", "tuna in brine", 2, "tuna", ""},
+        Said{"there are about six tins of soup", "soup", 6, "soup", ""},
+        Said{"half empty bottle of ketchup", "ketchup", {}, "ketchup", ""},
+        Said{"an open jar of jam", "jam", 1, "jam", ""}, Said{"a few onions", "onions", {}, "onions", ""},
+        Said{"tomatoes tinned chopped 400g 4", "tomatoes tinned chopped", 4, "chopped-tomatoes", ""},
+        Said{"flour plain 1.5kg", "flour plain", {}, "flour", ""},
+        Said{"beans (baked) x4", "baked beans", 4, "baked-beans", ""},
+        Said{"stock cubes (chicken) 2 boxes", "chicken stock cubes", 2, "chicken-stock-cubes", ""},
+        Said{"chick peas 400 g tin x 2 no salt", "chick peas no salt", 2, "chickpeas", ""},
+        Said{"GF bread", "gluten free bread", {}, "gluten-free-bread", ""},
+        Said{"twelve eggs free range", "eggs free range", 12, "eggs", ""},
+        Said{"a hundred and sixty tea bags", "tea bags", 160, "tea", ""},
+        Said{"bacon smoked 8 rashers", "bacon smoked", 8, "bacon", ""},
+        Said{"dog biscuits 2kg bag", "dog biscuits", {}, "cat-biscuits", ""},
+        Said{"insulin in the door of the fridge", "insulin", {}, "insulin", ""},
+        Said{"tom pur", "tomato puree", {}, "tomato-puree", ""},
+        Said{"milk frother", "milk frother", {}, "", "milk frother: a kind of milk?"},
+        Said{"rice cooker", "rice cooker", {}, "slow-cooker", ""},
+        Said{"milk rice", "milk rice", {}, "rice-milk", "milk rice: rice milk?"},
+        Said{"beans", "beans", {}, "baked-beans", "beans: baked beans?"},
+        Said{"tomato source", "tomato source", {}, "ketchup", "tomato source: tomato sauce?"},
+        Said{"serial", "serial", {}, "corn-flakes", "serial: cereal?"},
+        Said{"peanut buter", "peanut buter", {}, "peanut-butter", "peanut buter: peanut butter?"},
+        Said{"tea often", "tea", {}, "tea", "often: how often?"},
+        Said{"won jar of honey", "honey", {}, "honey", "won: 1 of them?"},
+        Said{"cling film and foil",
+             "cling film and foil",
+             {},
+             "cling-film",
+             "cling film and foil: one thing, or two?"}));
+
+TEST(ContentsSaid, packsOfSeveralSizesAreSeveralThings) {
+    const auto items =
+        parseContents("2 x 400 g and 1 x 200 g sweetcorn, two small and one large tin of tomatoes");
+    ASSERT_EQ(items->size(), 4U);
+    EXPECT_EQ(items->at(0).size, "400 g");
+    EXPECT_EQ(items->at(0).thing.count, 2);
+    EXPECT_EQ(items->at(1).size, "200 g");
+    EXPECT_EQ(items->at(1).thing.name, "sweetcorn");
+    EXPECT_EQ(items->at(2).thing.packSize, "small");
+    EXPECT_EQ(items->at(3).thing.packSize, "large");
+    EXPECT_LT(items->at(2).thing.weight->value, items->at(3).thing.weight->value);
+}
+
+TEST(ContentsSaid, oneThingMayBeLikeAnother) {
+    const auto item = parseContents("2 ajvar like pesto")->front();
+    EXPECT_EQ(item.thing.name, "ajvar");
+    EXPECT_EQ(item.doubt, "");
+    EXPECT_EQ(item.thing.shape, Shape::Jar);
+    for (const auto &fact : item.thing.allergens)
+        EXPECT_EQ(fact.state, AllergenState::MayContain)
+            << "of another thing: perhaps, never surely, never cleared";
+}
+
+TEST(ContentsSaid, whereItStandsAndHowFullItIsAreNotes) {
+    EXPECT_EQ(parseContents("bleach under the sink")->front().thing.note, "under the sink");
+    EXPECT_EQ(parseContents("nearly full jar of honey")->front().thing.note, "nearly full");
+    EXPECT_EQ(parseContents("mince beef 500g use by friday")->front().thing.note, "use by friday");
+}
+
+} // namespace
