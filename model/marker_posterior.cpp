@@ -150,6 +150,8 @@ void MarkerPosterior::expect(Pair &pair, const MarkFeatures &a, const MarkFeatur
     pair.evidence.resize(cells());
     pair.good.resize(cells());
     pair.confusion.resize(cells());
+    pair.distance.resize(cells());
+    pair.nominal = nominal(a, b, 1, 1);
     settle(pair);
 }
 
@@ -188,12 +190,13 @@ void MarkerPosterior::settle(Pair &pair) const {
         const double sum = std::accumulate(joint.begin(), joint.end(), 0.0);
         pair.evidence[cell] = std::log(sum);
         if (!(sum > 0)) { // a cell that the answers rule out
-            pair.good[cell] = pair.confusion[cell] = 0;
+            pair.good[cell] = pair.confusion[cell] = pair.distance[cell] = 0;
             continue;
         }
         pair.good[cell] =
             std::accumulate(joint.begin() + static_cast<std::ptrdiff_t>(good), joint.end(), 0.0) / sum;
         pair.confusion[cell] = dot(joint, confusionGrid(), 0, distances) / sum;
+        pair.distance[cell] = dot(joint, distanceGrid(), 0, distances) / sum;
     }
 }
 
@@ -231,6 +234,16 @@ double MarkerPosterior::sensitivity() const {
     for (std::size_t cell = 0; cell < cells(); ++cell)
         mean += m_weight[cell] * sensitivityAt(cell / criteria / m_weights);
     return mean;
+}
+
+double MarkerPosterior::felt() const {
+    double distance = 0;
+    double expected = 0;
+    for (const Pair &pair : m_pairs) {
+        distance += std::inner_product(pair.distance.begin(), pair.distance.end(), m_weight.begin(), 0.0);
+        expected += pair.nominal;
+    }
+    return distance / expected;
 }
 
 double MarkerPosterior::information(std::size_t index) const {

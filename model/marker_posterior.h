@@ -39,6 +39,9 @@ public:
     [[nodiscard]] double confusion(std::size_t pair) const;
     /// Posterior mean sensitivity; 1 would be a good finger.
     [[nodiscard]] double sensitivity() const;
+    /// Posterior mean distance of all pairs, as a share of what their features say: low as well where one
+    /// kind of feature, such as texture, is hardly felt.
+    [[nodiscard]] double felt() const;
     /// Bits that one more trial of the pair is expected to tell about whether it is good.
     [[nodiscard]] double information(std::size_t pair) const;
     /// P(good) of the pair at one sensitivity, texture weight and criterion of the grid: for the properties
@@ -57,7 +60,8 @@ private:
     struct Pair {
         std::vector<Spread> expected; // prior over the distances, by sensitivity and weights
         std::array<Spread, criteria> likelihood{};
-        std::vector<double> evidence, good, confusion; // by cell: of the answers; shares of it
+        std::vector<double> evidence, good, confusion, distance; // by cell: of the answers; shares and means
+        double nominal = 0;
     };
     void settle(Pair &pair) const;
     void weigh();

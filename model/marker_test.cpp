@@ -134,18 +134,22 @@ bool MarkerTest::earlyEndAllowed(const MarkerTestState &state) const {
     return m_trials >= (state.answersVary ? varyingGoOnTo : firstBlock);
 }
 
-double MarkerTest::credibleFor(double sensitivity) const {
+double MarkerTest::credibleFor(double sensitivity, double felt) const {
+    double credible = m_setup.credible;
     for (const RaisedCredible &step : m_setup.rules.raised)
         if (sensitivity < step.below)
-            return std::max(m_setup.credible, step.credible);
-    return m_setup.credible;
+            credible = std::max(credible, step.credible);
+    for (const RaisedCredible &step : m_setup.rules.raisedByFelt)
+        if (felt < step.below)
+            credible = std::max(credible, step.credible);
+    return credible;
 }
 
 MarkerTestState MarkerTest::state() const {
     MarkerTestState state;
     state.trials = m_trials;
     state.sensitivity = m_posterior.sensitivity();
-    state.credible = credibleFor(state.sensitivity);
+    state.credible = credibleFor(state.sensitivity, m_posterior.felt());
     state.raised = state.credible > m_setup.credible;
     state.answersVary = m_catchesDifferent > mostDifferent;
     state.pairs = pairs(state.credible);

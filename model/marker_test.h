@@ -18,7 +18,7 @@ struct MarkerAnswer {
     friend bool operator==(const MarkerAnswer &, const MarkerAnswer &) = default;
 };
 
-/// From a posterior mean sensitivity below `below` on, the program asks for `credible` by itself.
+/// Below a posterior mean of `below` the program asks for `credible` by itself.
 struct RaisedCredible {
     double below = 0, credible = 0;
     friend bool operator==(const RaisedCredible &, const RaisedCredible &) = default;
@@ -31,7 +31,8 @@ struct MarkerRules {
     double noLargerSetBelow = 0.02; // a test ends if no larger set is more probable than this
     double lookAhead = 1;           // weight of the best set one mark larger still, when a set is aimed at
     bool surestSet = true;          // of equally large sets take the surest, not the one of smallest indices
-    std::vector<RaisedCredible> raised{{0.6, 0.95}}; // lowest first
+    std::vector<RaisedCredible> raised{{0.6, 0.95}};       // by sensitivity, lowest first
+    std::vector<RaisedCredible> raisedByFelt{{0.7, 0.96}}; // by the share felt of all features, lowest first
     friend bool operator==(const MarkerRules &, const MarkerRules &) = default;
 };
 
@@ -99,7 +100,7 @@ private:
         int answered = 0, different = 0;
     };
     [[nodiscard]] std::vector<PairResult> pairs(double credible) const;
-    [[nodiscard]] double credibleFor(double sensitivity) const;
+    [[nodiscard]] double credibleFor(double sensitivity, double felt) const;
     [[nodiscard]] LikelySet targetOf(const MarkerTestState &state) const;
     [[nodiscard]] std::optional<MarkerTestEnd> endOf(const MarkerTestState &state,
                                                      const LikelySet &target) const;

@@ -186,4 +186,36 @@ TEST(Confusion, isTheSameBothWaysAndGrowsAsFeelingFades) {
         }
 }
 
+TEST(Filament, isSaidWithItsForce) {
+    EXPECT_EQ(wordsOf(*filamentOf("4.31")), "4.31, 2 g");
+    EXPECT_EQ(wordsOf(*filamentOf("0.4 g")), "3.61, 0.4 g");
+    EXPECT_FALSE(filamentOf("3.60"));
+    EXPECT_FALSE(filamentOf("not felt"));
+}
+
+TEST(NamedAnswers, areComparedWithGuessing) {
+    // Binomial tail: 8 of 10 by guessing 0.0547, 9 of 10 0.0107.
+    EXPECT_TRUE(couldBeGuessing(parseNamed("8/10").value()));
+    EXPECT_FALSE(couldBeGuessing(parseNamed("9 of 10").value()));
+    EXPECT_TRUE(couldBeGuessing(parseNamed("4/4").value()));
+    EXPECT_THAT(parseNamed("11/10").error().sentence, HasSubstr("Not a possible count: 11/10"));
+    EXPECT_THAT(parseNamed("some").error().sentence, HasSubstr("a count of answers"));
+}
+
+TEST(Braille, isReadInWords) {
+    EXPECT_EQ(wordsOf(parseBrailleReading("Reads contracted, 80 words a minute").value()),
+              "reads contracted braille, 80 words a minute");
+    EXPECT_EQ(wordsOf(parseBrailleReading("learning, jumbo, uncontracted").value()),
+              "is learning jumbo uncontracted braille");
+    EXPECT_EQ(wordsOf(parseBrailleReading("no").value()), "does not read braille");
+}
+
+TEST(Braille, refusesWhatCannotBe) {
+    for (const char *typed :
+         {"", "contracted", "reads fluently", "reads, 0 wpm", "reads, 900 wpm", "no, 60 wpm"})
+        EXPECT_FALSE(parseBrailleReading(typed)) << typed;
+    EXPECT_THAT(parseBrailleReading("reads, 900 wpm").error().sentence, HasSubstr("1 to 400"));
+    EXPECT_THAT(parseBrailleReading("no, 60 wpm").error().sentence, HasSubstr("Contradictory"));
+}
+
 } // namespace model

@@ -25,7 +25,7 @@ std::vector<Method> methods() {
     model::MarkerRules plain = shipped;
     plain.lookAhead = 0;
     plain.surestSet = false;
-    plain.raised = {{0.6, 0.95}};
+    plain.raisedByFelt.clear();
     model::MarkerRules sooner = shipped;
     sooner.noLargerSetBelow = 0.10;
     model::MarkerRules closer = shipped;
