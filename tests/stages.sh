@@ -145,6 +145,7 @@ stage_install() {
 
 stage_benchmark() {
     build/dev/tests/benchmark/benchmark --benchmark_min_time=0.05
+    build/dev/tests/benchmark/plan_numbers --seeds 2 large small replan why
     build/dev/tests/benchmark/benchmark_screens --benchmark_min_time=0.01
 }
 
