@@ -4,6 +4,7 @@
 #include "model/kit.h"
 #include "model/plan_weights.h"
 #include <QStringList>
+#include <QTimer>
 #include <algorithm>
 
 /// The therapist's decisions on the page of the plan: place, mark and wording of a line, and the weights.
@@ -122,15 +123,19 @@ Result<void> PlanPage::setWording(Case &record, const Id &thing, const QString &
 }
 
 void PlanPage::edit(const QString &key, const QString &value) {
-    if (key == QLatin1String("mark")) {
-        chooseMark(value);
-    } else if (key == QLatin1String("overrule")) {
-        for (const auto &place : placeRows(record()))
-            if (placeName(record(), {place.key.toStdString()}) == value)
-                return overrule({place.key.toStdString()});
-    } else {
+    constexpr int listHasClosed = 150; // ms: the list it was chosen from gives the focus back first
+    if (key == QLatin1String("mark") || key == QLatin1String("overrule"))
+        QTimer::singleShot(listHasClosed, this, [this, key, value] {
+            key == QLatin1String("mark") ? chooseMark(value) : choosePlace(value);
+        });
+    else
         PageViewModel::edit(key, value);
-    }
+}
+
+void PlanPage::choosePlace(const QString &name) {
+    for (const auto &place : placeRows(record()))
+        if (placeName(record(), {place.key.toStdString()}) == name)
+            return overrule({place.key.toStdString()});
 }
 
 void PlanPage::decide(const Overrule &wish, const QString &words) {

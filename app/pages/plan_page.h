@@ -31,6 +31,7 @@ private:
     void decide(const model::Overrule &wish, const QString &words);
     void overrule(const model::Id &place);
     void chooseMark(const QString &name);
+    void choosePlace(const QString &name);
     void keepHere(bool forbid);
     void forgetOverrule();
     void sayWhy();
