@@ -61,9 +61,8 @@ std::vector<int> around(const SearchState &state, const Placement &from, const s
 
 Solution resolve(const Problem &problem, const Placement &from, const SolveOptions &options) {
     const SearchTables tables(problem);
-    for (const std::vector<int> &places : tables.allowedPlaces)
-        if (places.empty())
-            return {};
+    if (!everythingHasAPlace(tables))
+        return {};
     SearchState state(tables);
     std::set<int> touched;
     start(state, from, touched);

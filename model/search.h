@@ -26,6 +26,9 @@ struct SearchRun {
     bool stopped = false;
 };
 
+/// True if each thing alone may stand somewhere, with the mark that was chosen for it.
+[[nodiscard]] bool everythingHasAPlace(const SearchTables &tables);
+
 /// Runs `search(seed)` for each seed on the threads asked for and takes the cheapest, of equals the smallest
 /// vector, so that it does not matter which thread is first.
 [[nodiscard]] SearchRun bestOfSeeds(const SolveOptions &options,

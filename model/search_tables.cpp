@@ -107,7 +107,10 @@ void SearchTables::numberCodes(const Problem &problem) {
         for (int c = 0; c < codes; ++c)
             markCost.push_back(model::markCost(problem, i, c));
         if (problem.items[i].pinnedCode) {
-            allowedCodes[i] = {*problem.items[i].pinnedCode};
+            const int pinned = *problem.items[i].pinnedCode;
+            allowedCodes[i].clear(); // left empty: no plan
+            if (!allowedPlaces[i].empty() && codeFits(problem, i, allowedPlaces[i].front(), pinned))
+                allowedCodes[i].push_back(pinned);
             continue;
         }
         if (allowedPlaces[i].empty() || lookAlikes(i).empty())

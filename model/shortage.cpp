@@ -104,6 +104,25 @@ std::vector<ProblemShortage> nowhereToStand(const Problem &problem, const std::v
     return found;
 }
 
+/// Marks chosen by hand that the thing cannot carry wherever it may stand.
+std::vector<ProblemShortage> marksThatDoNotHold(const Problem &problem, const RuleTable &table) {
+    std::vector<ProblemShortage> found;
+    for (int i = 0; i < static_cast<int>(problem.items.size()); ++i) {
+        if (!problem.items[i].pinnedCode)
+            continue;
+        bool stands = false, holds = false;
+        for (int p = 0; p < static_cast<int>(problem.places.size()); ++p) {
+            stands = stands || table.mayStand(i, p, {});
+            holds =
+                holds || (table.mayStand(i, p, {}) && codeFits(problem, i, p, *problem.items[i].pinnedCode));
+        }
+        if (stands && !holds)
+            found.push_back(
+                {"marker", std::nullopt, std::nullopt, {i}, {}, markSentence(problem, "marker", {i})});
+    }
+    return found;
+}
+
 /// The families without which there would be room; the others are dropped one by one while the shortage
 /// stays.
 std::vector<std::string> rulesThatMatter(const RuleTable &table, const std::vector<int> &items,
@@ -257,6 +276,8 @@ std::vector<ProblemShortage> shortages(const Problem &problem) {
     std::vector<ProblemShortage> found = nowhereToStand(problem, without);
     for (const int i : without)
         rest.erase(std::find(rest.begin(), rest.end(), i));
+    const std::vector<ProblemShortage> unmarked = marksThatDoNotHold(problem, table);
+    found.insert(found.end(), unmarked.begin(), unmarked.end());
     const std::vector<ProblemShortage> narrow = widthShortages(problem, table, rest);
     found.insert(found.end(), narrow.begin(), narrow.end());
     if (!found.empty())

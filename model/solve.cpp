@@ -10,11 +10,6 @@
 namespace model {
 namespace {
 
-bool everythingHasAPlace(const SearchTables &tables) {
-    return std::none_of(tables.allowedPlaces.begin(), tables.allowedPlaces.end(),
-                        [](const std::vector<int> &places) { return places.empty(); });
-}
-
 bool cheaper(const SearchRun &one, const SearchRun &other) {
     if (!one.found || !other.found)
         return one.found.has_value() && !other.found;
@@ -113,6 +108,12 @@ bool SearchProgress::tick(std::int64_t moves) {
     if (m_options.progress)
         m_options.progress(std::min(1.0, static_cast<double>(done) / static_cast<double>(m_moves)));
     return m_options.stop && m_options.stop();
+}
+
+bool everythingHasAPlace(const SearchTables &tables) {
+    const auto none = [](const std::vector<int> &list) { return list.empty(); };
+    return std::none_of(tables.allowedPlaces.begin(), tables.allowedPlaces.end(), none) &&
+           std::none_of(tables.allowedCodes.begin(), tables.allowedCodes.end(), none);
 }
 
 SearchRun bestOfSeeds(const SolveOptions &options, const std::function<SearchRun(std::uint64_t)> &search) {

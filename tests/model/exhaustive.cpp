@@ -17,12 +17,16 @@ bool advance(std::vector<int> &digits, int base) {
 
 Exhausted tryEverything(const Problem &problem) {
     const std::vector<int> zeros(problem.items.size(), 0);
+    std::vector<int> chosen; // none, but for marks that are not free to choose
+    for (const ProblemItem &item : problem.items)
+        chosen.push_back(item.pinnedCode.value_or(0));
     Exhausted exhausted;
     Placement placement{zeros, zeros};
     do {
-        placement.code = zeros;
+        placement.code = chosen;
         if (!brokenRules(problem, placement).empty())
             continue; // codes mend nothing
+        placement.code = zeros;
         do {
             if (!brokenRules(problem, placement).empty())
                 continue;

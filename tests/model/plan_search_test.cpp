@@ -101,10 +101,21 @@ void moveAtRandom(SearchState &state, SearchRandom &random) {
     }
 }
 
+/// One mark to learn at most, two foods with the avoided allergen, and one thing that food touches.
+void withSafetyRules(Problem &problem) {
+    problem.mostToLearn = 1;
+    problem.allergenApart = true;
+    for (std::size_t i = 0; i < problem.items.size(); ++i) {
+        problem.items[i].klass = i == 0 ? 'C' : i == 1 ? 'N' : 'F';
+        problem.items[i].allergen = i == 2 || i == 3;
+        problem.items[i].touchesFood = i == 1;
+    }
+}
+
 bool breaksBetweenThings(const Problem &problem, const Placement &placement) {
     for (const BrokenRule &broken : brokenRules(problem, placement))
         if (broken.rule == "width" || broken.rule == "chemical" || broken.rule == "alike" ||
-            broken.rule == "apart")
+            broken.rule == "apart" || broken.rule == "allergen" || broken.rule == "kinds")
             return true;
     return false;
 }
@@ -126,21 +137,35 @@ TEST(SearchState, countsTheSameAsARecountAfterAHundredThousandMoves) {
     }
 }
 
-TEST(SearchState, isLegalWhereTheRecountFindsNoRuleBrokenBetweenThings) {
-    Problem problem = tinyKitchen(2, 5);
-    problem.apart = {{0, 3}};
+/// Moves at random between legal placements and others; how many were legal.
+int legalAsTheRecountSays(const Problem &problem, int moves) {
     const SearchTables tables(problem);
     SearchState state(tables);
     construct(state);
     SearchRandom random(1);
     int legal = 0;
-    for (int move = 0; move < 5'000; ++move) {
+    for (int move = 0; move < moves; ++move) {
         moveAtRandom(state, random);
-        ASSERT_EQ(state.legal(), !breaksBetweenThings(problem, state.placement())) << "after move " << move;
+        EXPECT_EQ(state.legal(), !breaksBetweenThings(problem, state.placement())) << "after move " << move;
         legal += state.legal();
     }
+    return legal;
+}
+
+TEST(SearchState, isLegalWhereTheRecountFindsNoRuleBrokenBetweenThings) {
+    Problem problem = tinyKitchen(2, 5);
+    problem.apart = {{0, 3}};
+    const int legal = legalAsTheRecountSays(problem, 5'000);
     EXPECT_GT(legal, 100);
     EXPECT_LT(legal, 4'900);
+}
+
+TEST(SearchState, isLegalWhereTheRecountFindsNoRuleOfSafetyBroken) {
+    Problem problem = tinyKitchen(2, 5);
+    withSafetyRules(problem);
+    const int legal = legalAsTheRecountSays(problem, 20'000);
+    EXPECT_GT(legal, 20);
+    EXPECT_LT(legal, 19'900);
 }
 
 TEST(Solve, findsTheBestPlanOfKitchensSmallEnoughToTryEverything) {
@@ -166,6 +191,27 @@ TEST(Solve, keepsApartWhatMustStandApart) {
         EXPECT_EQ(solution.placement, exhausted.best) << "kitchen " << seed;
         EXPECT_EQ(shortages(problem).empty(), exhausted.best.has_value()) << "kitchen " << seed;
     }
+}
+
+TEST(Solve, obeysTheRulesOfSafetyAsTryingEverythingDoes) {
+    int possible = 0;
+    for (std::uint64_t seed = 1; seed <= 12; ++seed) {
+        Problem problem = tinyKitchen(seed, 4);
+        withSafetyRules(problem);
+        if (seed % 3 == 0)
+            problem.items[3].pinnedCode = 2;
+        const Exhausted exhausted = tryEverything(problem);
+        const Solution solution = solve(problem, quick(100'000));
+        EXPECT_EQ(solution.placement.has_value(), exhausted.best.has_value()) << "kitchen " << seed;
+        EXPECT_EQ(shortages(problem).empty(), exhausted.best.has_value()) << "kitchen " << seed;
+        possible += exhausted.best.has_value();
+        if (exhausted.best) {
+            SCOPED_TRACE(seed);
+            expectSound(problem, solution);
+            EXPECT_EQ(solution.terms.total(), exhausted.total);
+        }
+    }
+    EXPECT_GT(possible, 2);
 }
 
 TEST(Solve, breaksNoRuleAndCountsWhatTheRecountCounts) {

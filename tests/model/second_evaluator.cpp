@@ -188,24 +188,43 @@ void itemRules(const Problem &problem, const Placement &placement, int i, std::v
     const bool stands = item.klass != 'N' || marker.survivesWet;
     if (!sticks || !freezes || !stands)
         note("marker");
+    else if (problem.items[i].pinnedCode && placement.code[i] != *problem.items[i].pinnedCode)
+        note("marker");
 }
 
 void placeRules(const Problem &problem, const Placement &placement, int p, std::vector<std::string> &broken) {
     std::int64_t width = 0;
     bool chemical = false;
     bool food = false;
+    bool harmful = false;
+    bool harmless = false;
     for (std::size_t i = 0; i < problem.items.size(); ++i) {
         if (placement.place[i] != p)
             continue;
         const ProblemItem &item = problem.items[i];
         width += thousandths(item.runCm > 0 ? item.runCm : item.widthCm) + 1000;
         chemical = chemical || problem.items[i].klass == 'C';
-        food = food || problem.items[i].klass == 'F';
+        food = food || item.klass == 'F' || (item.klass == 'N' && item.touchesFood);
+        harmful = harmful || (item.klass == 'F' && item.allergen);
+        harmless = harmless || (item.klass == 'F' && !item.allergen);
     }
     if (width > thousandths(problem.places[p].widthCm))
         broken.push_back("width " + std::to_string(p));
     if (chemical && food)
         broken.push_back("chemical " + std::to_string(p));
+    if (problem.allergenApart && harmful && harmless)
+        broken.push_back("allergen " + std::to_string(p));
+}
+
+/// Different marks in use that are not known yet.
+void kindsRule(const Problem &problem, const Placement &placement, std::vector<std::string> &broken) {
+    int toLearn = 0;
+    for (std::size_t m = 0; m < problem.markers.size(); ++m)
+        if (problem.markers[m].learnMinutes > 0 &&
+            std::count(placement.code.begin(), placement.code.end(), static_cast<int>(m) + 1) > 0)
+            ++toLearn;
+    if (problem.mostToLearn && toLearn > *problem.mostToLearn)
+        broken.emplace_back("kinds");
 }
 
 bool keptApart(const Problem &problem, int i, int j) {
@@ -241,6 +260,7 @@ SecondCount secondCount(const Problem &problem, const Placement &placement) {
     for (int i = 0; i < count; ++i)
         for (int j = i + 1; j < count; ++j)
             pairRule(problem, placement, i, j, result.broken);
+    kindsRule(problem, placement, result.broken);
     std::sort(result.broken.begin(), result.broken.end());
     return result;
 }
