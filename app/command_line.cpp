@@ -22,6 +22,7 @@ const char *const examples = R"(Examples:
   feltmark --demo                                    open the window on three invented clients
   feltmark papers --demo nora --out papers           print, braille, web and text of an invented client
   feltmark papers --client K7 --out papers           papers of your client with the code K7
+  feltmark reading-sheet --version A --out papers    a sheet of the reading trial
   feltmark braille --grade 1 < note.txt > note.brf   plain text to uncontracted braille
 
 Exit status: 0 done, 1 it could not be done, 2 something was typed wrongly.
@@ -32,6 +33,7 @@ struct Wanted {
     WindowStart window;
     PapersCommand papers;
     BrailleCommand braille;
+    ReadingSheetCommand readingSheet;
     std::string date;
     std::string store;
     std::string out, passphraseFile;
@@ -84,6 +86,22 @@ CLI::App *addBraille(CLI::App &cli, Wanted &wanted) {
     return braille;
 }
 
+CLI::App *addReadingSheet(CLI::App &cli, Wanted &wanted) {
+    CLI::App *sheet = cli.add_subcommand("reading-sheet", "Write a sheet of the reading trial as PDF.");
+    ReadingSheetCommand &command = wanted.readingSheet;
+    sheet->add_option("--version", command.version, "A, B or C: three sheets of different sentences")
+        ->capture_default_str();
+    sheet->add_option("--distance", command.distance, "Reading distance in cm, 20 to 50")
+        ->capture_default_str();
+    sheet->add_option("--out", wanted.out, "Folder for the sheet; made if it is not there")
+        ->type_name("DIR")
+        ->required();
+    sheet->add_option("--author", command.author, "Your name, for the sheet")->type_name("NAME");
+    sheet->add_option("--date", wanted.date, "Date on the sheet; otherwise today")->type_name("DATE");
+    sheet->footer("Print it at full size: the ruler on it must be 100 mm long.");
+    return sheet;
+}
+
 int report(const Streams &streams, const Error &error) {
     streams.err << "feltmark: " << error.sentence << '\n';
     const bool typed = error.code == ErrorCode::NotUnderstood || error.code == ErrorCode::OutOfRange ||
@@ -108,6 +126,17 @@ int runPapers(Wanted &wanted, const Streams &streams) {
     wanted.papers.passphraseFile = wanted.passphraseFile;
     wanted.papers.store = wanted.window.store;
     return finish(streams, makePapers(wanted.papers, streams));
+}
+
+int runReadingSheet(Wanted &wanted, const Streams &streams) {
+    if (!wanted.date.empty()) {
+        const auto date = parseDate(wanted.date);
+        if (!date)
+            return report(streams, date.error());
+        wanted.readingSheet.on = *date;
+    }
+    wanted.readingSheet.out = wanted.out;
+    return finish(streams, makeReadingSheet(wanted.readingSheet, streams));
 }
 
 int runBraille(Wanted &wanted, const Streams &streams) {
@@ -141,6 +170,7 @@ int runCommand(int argc, const char *const *argv, const Streams &streams,
     cli.footer(examples);
     const CLI::App *papers = addPapers(cli, wanted);
     const CLI::App *braille = addBraille(cli, wanted);
+    const CLI::App *sheet = addReadingSheet(cli, wanted);
     try {
         cli.parse(argc, argv);
     } catch (const CLI::ParseError &error) {
@@ -152,6 +182,8 @@ int runCommand(int argc, const char *const *argv, const Streams &streams,
         return runPapers(wanted, streams);
     if (braille->parsed())
         return runBraille(wanted, streams);
+    if (sheet->parsed())
+        return runReadingSheet(wanted, streams);
     return openWindow(wanted.window);
 }
 

@@ -4,6 +4,7 @@
 #include "model/planning.h"
 #include "model/store.h"
 #include "reports/papers.h"
+#include "reports/reading_sheet.h"
 #include <algorithm>
 #include <cctype>
 #include <istream>
@@ -108,6 +109,25 @@ Result<void> papersOfClient(const PapersCommand &command, const Streams &streams
 
 Result<void> makePapers(const PapersCommand &command, const Streams &streams) {
     return command.demo.empty() ? papersOfClient(command, streams) : papersOfDemo(command, streams);
+}
+
+Result<void> makeReadingSheet(const ReadingSheetCommand &command, const Streams &streams) {
+    using enum ReadingVersion;
+    for (const ReadingVersion version : {A, B, C}) {
+        if (lowered(command.version) != lowered(nameOf(version)))
+            continue;
+        const Centimetres distance{command.distance};
+        auto pdf = reports::readingSheetPdf(version, distance, command.on, command.author);
+        if (!pdf)
+            return tl::unexpected(pdf.error());
+        const reports::Paper sheet{reports::readingSheetName(version, distance), {}, std::move(*pdf)};
+        if (auto written = reports::writePapers({sheet}, command.out); !written)
+            return written;
+        streams.out << (command.out / sheet.fileName).string() << '\n';
+        return {};
+    }
+    return fail(ErrorCode::NotUnderstood,
+                "There is no reading sheet \"" + command.version + "\": choose A, B or C.");
 }
 
 Result<void> makeBraille(const BrailleCommand &command, const Streams &streams) {

@@ -19,6 +19,17 @@ struct PapersCommand {
 };
 [[nodiscard]] model::Result<void> makePapers(const PapersCommand &command, const Streams &streams);
 
+/// A sheet of the reading trial; it is of no client.
+struct ReadingSheetCommand {
+    std::string version = "A"; // A, B or C
+    double distance = 40;      // cm
+    std::filesystem::path out;
+    std::string author;
+    model::Date on = model::today();
+};
+[[nodiscard]] model::Result<void> makeReadingSheet(const ReadingSheetCommand &command,
+                                                   const Streams &streams);
+
 enum class BrailleForm { Brf, Unicode, Pef };
 struct BrailleCommand {
     reports::BrailleLayout layout;

@@ -41,10 +41,14 @@ std::optional<BetterEye> betterEye(const std::vector<const Measurement *> &resul
             chosen = best;
     BetterEye eye{chosen->acuity,
                   chosen->result->typed,
+                  chosen->result->distanceTyped,
                   chosen->result->side,
                   chosen->result->withGlasses,
                   static_cast<int>(bestOfDay.size()),
+                  {},
                   {}};
+    for (const auto &[day, best] : bestOfDay)
+        eye.ofDays.push_back(best->acuity);
     for (const Read &one : read)
         eye.from.push_back(one.result->id);
     return eye;

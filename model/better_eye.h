@@ -11,10 +11,12 @@ namespace model {
 struct BetterEye {
     Acuity acuity;
     std::string typed;
+    std::string distance; // as typed; may be empty
     Side side = Side::NotStated;
     bool withGlasses = false;
-    int days = 1;         // recorded days that count
-    std::vector<Id> from; // all results that were looked at
+    int days = 1;               // recorded days that count
+    std::vector<Id> from;       // all results that were looked at
+    std::vector<Acuity> ofDays; // the better eye of each recorded day
 };
 
 /// None if no result can be read. Results without glasses count only if there is none with glasses.

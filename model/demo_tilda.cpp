@@ -99,7 +99,13 @@ void addTests(Case &record, Date date) {
          {DistanceAcuity, Side::Left, "6/60", "3 m", "Letter chart, own glasses"},
          {NearAcuity, Side::Both, "N20", "25 cm", "Reading card, own glasses, lamp"},
          {ContrastSensitivity, Side::Both, "0.9", "", "Letter chart"},
+         {FieldLoss, Side::NotStated, "centre", "", "As the eye clinic wrote"},
          {PreferredPrint, Side::Both, "28 point", "30 cm", "At her table, with her lamp"},
+         {ReadingTrial, Side::Both,
+          "1.3: 6.8 s, 0 wrong; 1.2: 7 s, 0 wrong; 1.1: 7.6 s, 0 wrong; 1.0: 10.5 s, 1 wrong; 0.9: 25 s, 4 "
+          "wrong; 0.8: not read",
+          "30 cm", "sheet A"},
+         {Adaptation, Side::NotStated, "About a minute from the bright hall to the kitchen"},
          {UsableVision, Side::Both, "yes"},
          {Monofilament, Side::Right, "3.22", "", "Index finger"},
          {TwoPointStatic, Side::Right, "5 mm", "", "Index finger"},

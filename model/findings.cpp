@@ -129,6 +129,9 @@ Findings findingsOf(const Case &record, Date on) {
     append(findings.all, reach.all);
     findings.cautions = cautionsOf(record, touch, sight);
     findings.usableVision = sight.usableVision;
+    findings.printAcuity = sight.printAcuity;
+    findings.belowChart = sight.belowChart;
+    findings.contrastSensitivity = sight.contrastSensitivity;
     findings.readsLargePrint = sight.readsLargePrint;
     findings.paperSize = sight.paperSize;
     findings.readsBraille = touch.readsBraille;
@@ -139,6 +142,7 @@ Findings findingsOf(const Case &record, Date on) {
     findings.shoulder = reach.shoulder;
     findings.reachLow = reach.reachLow;
     findings.reachHigh = reach.reachHigh;
+    findings.eye = reach.eye;
     findings.heavyLimit = reach.heavyLimit;
     findings.heavyLimitBasis = reach.heavyLimitBasis;
     findings.children = needsSecureStorage(record.household);

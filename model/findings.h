@@ -4,6 +4,7 @@
 #include "model/measurement.h"
 #include "model/result.h"
 #include <map>
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -50,6 +51,11 @@ struct Findings {
     ReachValue shoulder{{140}, Basis::Usual};
     ReachValue reachLow{{30}, Basis::Usual};
     ReachValue reachHigh{{185}, Basis::Usual};
+    ReachValue eye{{150}, Basis::Usual};
+    std::optional<LogMar>
+        printAcuity;         // acuity that label sizes go by; none: not measured, or below the chart
+    bool belowChart = false; // acuity below every chart: print will not do
+    std::optional<double> contrastSensitivity; // log units, the lowest recorded
     Kilograms heavyLimit{2.0};
     Basis heavyLimitBasis = Basis::Usual;
     bool children = true;

@@ -33,6 +33,9 @@ struct SightMeaning {
     bool readsLargePrint = false;
     Points paperSize{18};
     std::optional<double> fieldAcross; // degrees
+    std::optional<LogMar> printAcuity;
+    bool belowChart = false;
+    std::optional<double> contrastSensitivity;
 };
 [[nodiscard]] SightMeaning sightMeaning(const Case &record);
 
@@ -55,7 +58,7 @@ struct MarksMeaning {
 
 struct ReachMeaning {
     std::vector<Finding> all;
-    ReachValue knuckle, shoulder, reachLow, reachHigh;
+    ReachValue knuckle, shoulder, reachLow, reachHigh, eye;
     Kilograms heavyLimit{2.0};
     Basis heavyLimitBasis = Basis::Usual;
 };

@@ -16,8 +16,12 @@ enum class Test {
     NearAcuity,
     ContrastSensitivity, // log units
     FieldExtent,         // degrees across, better eye
+    FieldLoss,           // words: left, right, upper, lower, centre, all round, none
     PreferredPrint,      // points, read with ease at the stated distance
+    ReadingTrial,        // "1.3: 4.2 s, 0 wrong; ...", see reading_trial.h
     Glare,               // words
+    ColourVision,        // words
+    Adaptation,          // words: from light to dark and back
     UsableVision,        // yes or no: uses sight to find things in the kitchen
     // Touch
     Monofilament,   // marking, e.g. 3.61
@@ -36,6 +40,8 @@ enum class Test {
     ReachHigh, // highest height reached with ease
     EyeHeight,
     SafeLift, // kg, heaviest thing lifted safely
+    Posture,  // standing or seated
+    Soles,    // height of what is worn on the feet at home
 };
 
 enum class Side { NotStated, Right, Left, Both };

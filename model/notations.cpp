@@ -49,6 +49,17 @@ LogMar atDistance(LogMar acuity, Centimetres from, Centimetres to) {
     return {acuity.value + std::log10(from / to)};
 }
 
+std::optional<LogMar> meanAcuity(const std::vector<Acuity> &acuities) {
+    double sum = 0;
+    for (const Acuity &acuity : acuities) {
+        if (!acuity.logMar)
+            return std::nullopt;
+        sum += acuity.logMar->value;
+    }
+    return acuities.empty() ? std::nullopt
+                            : std::optional(LogMar{sum / static_cast<double>(acuities.size())});
+}
+
 std::string allNotations(const Acuity &acuity, std::optional<Centimetres> distance) {
     if (!acuity.logMar)
         return wordsOf(acuity);

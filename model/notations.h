@@ -2,6 +2,7 @@
 #include "model/sight.h"
 #include <optional>
 #include <string>
+#include <vector>
 
 /// One acuity in every notation, for whoever thinks in another one than the chart's.
 namespace model {
@@ -19,6 +20,10 @@ namespace model {
 [[nodiscard]] double nPointsAt(LogMar acuity, Centimetres distance);
 /// The acuity that the same letters have at another distance: + log10(from / to).
 [[nodiscard]] LogMar atDistance(LogMar acuity, Centimetres from, Centimetres to);
+
+/// Mean in logMAR, the only unit that may be averaged (Bach). None without values, or if one of them lies
+/// below the chart: a category has no number.
+[[nodiscard]] std::optional<LogMar> meanAcuity(const std::vector<Acuity> &acuities);
 
 /// "6/24, 20/80, decimal 0.25, logMAR 0.60, 55 letters"; with a distance "; at 40 cm 1.6 M, N12.8". A
 /// category below the chart in its words: it has no other notation.

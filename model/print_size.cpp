@@ -98,6 +98,44 @@ void paperFromTrial(const Trial &trial, PrintMeaning &meaning) {
                  "reading trial; at least 18 point: ACB large print guidelines 2022", {trial.from}));
 }
 
+void paperFromReading(const ReadingSize &reading, PrintMeaning &meaning) {
+    const std::string topic = "Print size of papers";
+    const std::string from = (reading.critical ? "The critical print size of the reading trial, "
+                                               : "Twice the reading acuity of the reading trial, ") +
+                             pointWords(Points{std::ceil(reading.size.value)}) + ", at " +
+                             typed::words(reading.distance.value, 0) + " cm.";
+    if (reading.size > largestPrint) {
+        meaning.all.push_back(
+            measured(Domain::Sight, topic, noPrint,
+                     from + " That is more than " + pointWords(largestPrint) + "." + otherWays,
+                     "reading trial", {reading.from}));
+        return;
+    }
+    meaning.readsLargePrint = true;
+    meaning.paperSize = std::max(smallestPaper, Points{std::ceil(reading.size.value)});
+    const std::string least = reading.size < smallestPaper ? " Papers are never below 18 point." : "";
+    meaning.all.push_back(measured(Domain::Sight, topic, pointWords(meaning.paperSize), from + least,
+                                   "reading trial; at least 18 point: ACB large print guidelines 2022",
+                                   {reading.from}));
+}
+
+/// A reading acuity more than three lines better or worse than the acuity that was entered.
+void readingContradiction(const ReadingSize &reading, const std::optional<BetterEye> &eye,
+                          std::vector<Finding> &all) {
+    constexpr double threeLines = 0.3;
+    if (!eye || (eye->acuity.logMar &&
+                 std::abs(eye->acuity.logMar->value - reading.acuity.value) <= threeLines + 1e-9))
+        return;
+    std::vector<Id> from = eye->from;
+    from.push_back(reading.from);
+    all.push_back(measured(Domain::Sight, "Contradiction", "reading trial and acuity do not agree",
+                           "The trial says logMAR " +
+                               typed::words(reading.acuity.value, 2, typed::Zeros::Keep) +
+                               ", the acuity typed as " + eye->typed + " is " + wordsOf(eye->acuity) +
+                               ". Check both: they are kept as typed.",
+                           "comparison of two entries", std::move(from)));
+}
+
 std::string whyNoPrint(const Acuity &acuity, const std::optional<Points> &size) {
     if (!acuity.logMar)
         return "Acuity is " + wordsOf(acuity) + ".";
@@ -174,12 +212,23 @@ PrintMeaning printMeaning(const Case &record, const std::optional<BetterEye> &ey
     for (const Centimetres distance : {Centimetres{40}, Centimetres{60}})
         meaning.all.push_back(labelFinding(eye, logContrast, distance));
     const auto trial = printTrial(record, meaning.all);
-    if (trial)
+    const auto reading = readingTrialFindings(record, meaning.all);
+    if (reading) {
+        paperFromReading(*reading, meaning);
+        readingContradiction(*reading, eye, meaning.all);
+    } else if (trial)
         paperFromTrial(*trial, meaning);
     else
         paperFromAcuity(eye, logContrast, meaning);
     contradiction(trial, eye, meaning.all);
     if (const auto chosen = record.client.media.printSize) {
+        if (reading && *chosen < meaning.paperSize)
+            meaning.all.push_back(measured(Domain::Sight, "Contradiction",
+                                           "print size chosen is smaller than the reading trial asks for",
+                                           "Chosen " + pointWords(*chosen) + ", the trial " +
+                                               pointWords(meaning.paperSize) +
+                                               ". Clear the chosen size, and the trial sets it.",
+                                           "comparison of two entries", {reading->from}));
         meaning.paperSize = *chosen;
         meaning.all.push_back(
             estimated(Domain::Sight, "Print size chosen", pointWords(*chosen),

@@ -16,6 +16,17 @@ inline constexpr Points smallestPaper{18};
 /// rounded up. None if it would be larger than largestPrint.
 [[nodiscard]] std::optional<Points> printFor(LogMar acuity, Centimetres distance, double reserve);
 
+/// Print that the reading trial asks for, at the trial's distance.
+struct ReadingSize {
+    Points size; // critical print size, or twice the reading acuity where there was too little for a curve
+    Centimetres distance;
+    LogMar acuity;
+    bool critical = false;
+    Id from;
+};
+/// Reading acuity, critical print size and maximum speed of the newest reading trial. None without one.
+[[nodiscard]] std::optional<ReadingSize> readingTrialFindings(const Case &record, std::vector<Finding> &all);
+
 struct PrintMeaning {
     std::vector<Finding> all;
     bool readsLargePrint = false;

@@ -1,4 +1,5 @@
 #include "model/findings_parts.h"
+#include "model/lifting.h"
 #include "model/reach.h"
 #include "model/read_measurement.h"
 #include "model/typed.h"
@@ -14,7 +15,7 @@ const std::string seatedSource =
     "ADA 2010 Standards, 308.2 and 308.3; usual judgement for knuckle and shoulder";
 const std::string judgement = "usual judgement, no source";
 constexpr Kilograms usualHeavy{2.0}, weakHeavy{1.0};
-constexpr Centimetres seatedKnuckle{55}, seatedShoulder{105};
+constexpr Centimetres seatedKnuckle{55}, seatedShoulder{105}, seatedEye{118};
 // With dizziness and no measured reach: the plan's stretch zones and no further.
 constexpr Centimetres stretchBelow{35}, stretchAbove{20};
 
@@ -38,19 +39,49 @@ bool wheelchairTold(const SafetyFacts &safety) {
 
 /// What stands in for heights that were not measured, and why.
 struct StandIn {
-    Centimetres knuckle{75}, shoulder{140}, low{30}, high{185};
+    Centimetres knuckle{75}, shoulder{140}, low{30}, high{185}, eye{150};
     Basis basis = Basis::Usual;
     std::string because = "Neither measured nor estimated from stature: a usual value.";
     std::string source = judgement;
     std::vector<Id> from;
 };
 
+/// Height of what is worn on the feet at home; nothing unless it was entered.
+Centimetres solesOf(const Case &record) {
+    const Measurement *result = newestResult(record, Test::Soles);
+    const auto soles = result ? readSoles(result->typed) : Result<Centimetres>(Centimetres{0});
+    return soles.value_or(Centimetres{0});
+}
+
+/// Seated if so entered, or, without an entry, if a note tells of a wheelchair; and why.
+std::optional<std::string> whySeated(const Case &record) {
+    if (const Measurement *result = newestResult(record, Test::Posture)) {
+        const auto posture = readPosture(result->typed);
+        if (posture)
+            return *posture == Posture::Seated
+                       ? std::optional<std::string>("Works seated: reach from a chair. Measure it there.")
+                       : std::nullopt;
+    }
+    if (wheelchairTold(record.safety))
+        return "A note says wheelchair: seated reach. Measure it from the chair.";
+    return std::nullopt;
+}
+
 StandIn fromStature(const Case &record, Date on, Centimetres stature, const Id &from) {
     const auto age = record.client.born ? std::optional(ageInYears(*record.client.born, on)) : std::nullopt;
     const BodyHeights body = bodyHeights(stature, age);
-    StandIn values{body.knuckle, body.shoulder, body.lowerLeg, body.overhead, Basis::Estimated,
-                   {},           zoneSource,    {from}};
-    values.because = "Estimated from a stature of " + cm(stature) + ", in slippers.";
+    const Centimetres soles = solesOf(record);
+    StandIn values{body.knuckle + soles,
+                   body.shoulder + soles,
+                   body.lowerLeg,
+                   body.overhead + soles,
+                   body.eye + soles,
+                   Basis::Estimated,
+                   {},
+                   zoneSource,
+                   {from}};
+    values.because = "Estimated from a stature of " + cm(stature) +
+                     (soles.value > 0 ? " and soles of " + cm(soles) + "." : ", without shoes.");
     if (!age)
         values.because += " Age not known: from 75 years on take 10 cm off the highest reach.";
     else if (*age >= 75)
@@ -59,11 +90,16 @@ StandIn fromStature(const Case &record, Date on, Centimetres stature, const Id &
 }
 
 StandIn standIn(const Case &record, Date on, std::vector<Finding> &all) {
-    if (wheelchairTold(record.safety))
-        return {seatedKnuckle,  seatedShoulder,
-                seatedLowReach, *seatedHighReach(Approach::Side, Centimetres{0}, Centimetres{0}),
-                Basis::Usual,   "A note says wheelchair: seated reach. Measure it from the chair.",
-                seatedSource,   {}};
+    if (const auto seated = whySeated(record))
+        return {seatedKnuckle,
+                seatedShoulder,
+                seatedLowReach,
+                *seatedHighReach(Approach::Side, Centimetres{0}, Centimetres{0}),
+                seatedEye,
+                Basis::Usual,
+                *seated,
+                seatedSource,
+                {}};
     StandIn values;
     if (const Measurement *result = newestResult(record, Test::Stature)) {
         if (const auto stature = readHeight(*result)) {
@@ -104,6 +140,21 @@ ReachValue heightFinding(const Case &record, Test test, Centimetres standInValue
     return {standInValue, values.basis};
 }
 
+/// Measured, or from the shoulder that was measured, or as the other heights.
+ReachValue eyeFinding(const Case &record, ReachMeaning &meaning, StandIn values) {
+    const bool fromShoulder =
+        values.basis == Basis::Usual && meaning.shoulder.basis == Basis::Measured && !whySeated(record);
+    if (fromShoulder) {
+        values.eye = meaning.shoulder.value * (bodyHeights({1}, {}).eye / bodyHeights({1}, {}).shoulder);
+        values.basis = Basis::Estimated;
+        values.because = "Estimated from the shoulder height that was measured.";
+        values.source = zoneSource;
+    } else if (const auto dizzy = values.because.find(" Kept between"); dizzy != std::string::npos) {
+        values.because.erase(dizzy);
+    }
+    return heightFinding(record, Test::EyeHeight, values.eye, values, meaning.all);
+}
+
 void heavyFinding(const Case &record, ReachMeaning &meaning) {
     const std::string topic = "Heavy things";
     const std::string rule = " Anything as heavy stands between knuckle and shoulder.";
@@ -123,10 +174,41 @@ void heavyFinding(const Case &record, ReachMeaning &meaning) {
     meaning.heavyLimit = weak ? weakHeavy : usualHeavy;
     const std::string why =
         weak ? "Not measured; hands are weak or shaky, so half the usual limit." : "Not measured.";
+    const Kilograms filter = filterFigure(ReachZone::High, Sex::Female, Arms::Out) * 0.5;
+    meaning.all.push_back(notMeasured(
+        Domain::Reach, topic,
+        "not measured; the plan takes " + typed::words(meaning.heavyLimit.value, 1) + " kg",
+        why + rule + " Below the lifting filter for a frail person there (" + typed::words(filter.value, 1) +
+            " kg with arms out from elbow to shoulder, half of the figure for women), which is made "
+            "for healthy workers with two free hands.",
+        judgement + "; lifting filter: HSE, INDG143 rev 4"));
+}
+
+/// Posture and soles as they were entered; nothing if they were not.
+void toldReach(const Case &record, Test test, std::vector<Finding> &all) {
+    const Measurement *result = newestResult(record, test);
+    if (!result)
+        return;
+    const auto said = readBack(*result);
+    all.push_back(said ? measured(Domain::Reach, infoOf(test).name, *said, "Typed as " + result->typed + ".",
+                                  "seen or told", {result->id})
+                       : notUnderstood(*result, said.error()));
+}
+
+void envelopeFinding(ReachMeaning &meaning) {
+    const auto low = meaning.reachLow.value, high = meaning.reachHigh.value;
+    if (low >= high || meaning.knuckle.value >= meaning.shoulder.value)
+        return; // a contradiction is said instead
+    const bool all = meaning.knuckle.basis == Basis::Measured && meaning.shoulder.basis == Basis::Measured &&
+                     meaning.reachLow.basis == Basis::Measured && meaning.reachHigh.basis == Basis::Measured;
+    const std::string answer = cm(low) + " to " + cm(high) + ", with ease " + cm(meaning.knuckle.value) +
+                               " to " + cm(meaning.shoulder.value);
+    const std::string because =
+        "Daily and heavy things stand where it is easy, light and rare ones up to the ends of the reach.";
     meaning.all.push_back(
-        notMeasured(Domain::Reach, topic,
-                    "not measured; the plan takes " + typed::words(meaning.heavyLimit.value, 1) + " kg",
-                    why + rule, judgement));
+        all ? measured(Domain::Reach, "Within reach", answer, because, "measured; zones: common practice", {})
+            : estimated(Domain::Reach, "Within reach", answer, because + " Not all of it was measured.",
+                        zoneSource, {}));
 }
 
 void contradictions(const ReachMeaning &reach, std::vector<Finding> &all) {
@@ -149,13 +231,10 @@ ReachMeaning reachMeaning(const Case &record, Date on) {
     meaning.shoulder = heightFinding(record, Test::ShoulderHeight, values.shoulder, values, meaning.all);
     meaning.reachLow = heightFinding(record, Test::ReachLow, values.low, values, meaning.all);
     meaning.reachHigh = heightFinding(record, Test::ReachHigh, values.high, values, meaning.all);
-    if (const Measurement *eye = newestResult(record, Test::EyeHeight)) {
-        const auto height = readHeight(*eye);
-        meaning.all.push_back(height ? measured(Domain::Reach, infoOf(Test::EyeHeight).name, cm(*height),
-                                                "Labels are read best a little below this height.",
-                                                "measured", {eye->id})
-                                     : notUnderstood(*eye, height.error()));
-    }
+    meaning.eye = eyeFinding(record, meaning, values);
+    for (const Test test : {Test::Posture, Test::Soles})
+        toldReach(record, test, meaning.all);
+    envelopeFinding(meaning);
     heavyFinding(record, meaning);
     contradictions(meaning, meaning.all);
     return meaning;

@@ -1,5 +1,7 @@
+#include "model/field_loss.h"
 #include "model/findings.h"
 #include "model/read_measurement.h"
+#include "model/reading_trial.h"
 #include "model/touch.h"
 #include "model/typed.h"
 
@@ -44,11 +46,16 @@ Said sayPrint(const Measurement &measurement) {
                      : said + ", distance not given";
 }
 
+Said sayTrial(const Measurement &measurement) {
+    return parseTrial(measurement.typed).map([](const auto &sentences) {
+        return std::to_string(sentences.size()) + " sentences";
+    });
+}
+
 Said sayWords(const Measurement &measurement) {
     return typed::tidy(measurement.typed).empty()
                ? Said(fail(ErrorCode::NotUnderstood,
-                           "Nothing was typed. Say what dazzles and what helps, or why it was "
-                           "not tested."))
+                           "Nothing was typed. Say it in words, or why it was not tested."))
                : Said(measurement.typed);
 }
 
@@ -114,7 +121,13 @@ Result<std::string> readBack(const Measurement &measurement) {
         return sayField(measurement);
     case Test::PreferredPrint:
         return sayPrint(measurement);
+    case Test::FieldLoss:
+        return parseFieldLoss(measurement.typed).map([](const FieldLoss &loss) { return wordsOf(loss); });
+    case Test::ReadingTrial:
+        return sayTrial(measurement);
     case Test::Glare:
+    case Test::ColourVision:
+    case Test::Adaptation:
         return sayWords(measurement);
     case Test::UsableVision:
         return readYesNo(measurement.typed).map([](bool yes) -> std::string { return yes ? "yes" : "no"; });
@@ -143,6 +156,14 @@ Result<std::string> readBack(const Measurement &measurement) {
         return sayHeight(measurement);
     case Test::SafeLift:
         return sayWeight(measurement);
+    case Test::Posture:
+        return readPosture(measurement.typed).map([](Posture posture) {
+            return posture == Posture::Standing ? "standing" : "seated";
+        });
+    case Test::Soles:
+        return readSoles(measurement.typed).map([](Centimetres height) {
+            return typed::words(height.value, 1) + " cm";
+        });
     }
     return fail(ErrorCode::NotUnderstood, "This test is not known.");
 }

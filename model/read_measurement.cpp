@@ -143,6 +143,25 @@ Result<Centimetres> readHeight(const Measurement &measurement) {
     return length->value;
 }
 
+Result<Posture> readPosture(const std::string &typed) {
+    const std::string text = typed::tidy(typed);
+    if (isOneOf(text, {"standing", "stands", "stand", "on foot"}))
+        return Posture::Standing;
+    if (isOneOf(text, {"seated", "sitting", "sits", "sit", "wheelchair", "stool"}))
+        return Posture::Seated;
+    return fail(ErrorCode::NotUnderstood, typed::notA("a way of working", typed, "standing or seated"));
+}
+
+Result<Centimetres> readSoles(const std::string &typed) {
+    const std::string text = typed::tidy(typed);
+    if (isOneOf(text, {"none", "no shoes", "barefoot", "slippers", "0", "0 cm"}))
+        return Centimetres{0};
+    const auto height = parseLength(typed, Centimetres{15});
+    if (!height && height.error().code == ErrorCode::NotUnderstood)
+        return fail(ErrorCode::NotUnderstood, typed::notA("a height of soles", typed, "2 cm, or none"));
+    return height.map([](const Length &length) { return length.value; });
+}
+
 Result<Kilograms> readWeight(const std::string &typed) {
     const auto value = typed::numberAndUnit(typed::tidy(typed));
     double kilograms = value ? value->value : 0;

@@ -23,6 +23,11 @@ namespace model {
 [[nodiscard]] Result<std::vector<std::string>> readMarks(const std::string &typed);
 /// A height of the reach tests, above the floor. The lowest reach may be the floor itself, 0.
 [[nodiscard]] Result<Centimetres> readHeight(const Measurement &measurement);
+/// "standing" or "seated".
+enum class Posture { Standing, Seated };
+[[nodiscard]] Result<Posture> readPosture(const std::string &typed);
+/// Height of soles, 0 for "none" or "slippers", at most 15 cm.
+[[nodiscard]] Result<Centimetres> readSoles(const std::string &typed);
 /// Kilograms, grams or pounds; above 0 and at most 50 kg.
 [[nodiscard]] Result<Kilograms> readWeight(const std::string &typed);
 

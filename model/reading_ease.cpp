@@ -23,7 +23,7 @@ ReadingEase easeOfContrast(double times) {
 std::string wordsOf(ReadingEase ease) {
     switch (ease) {
     case ReadingEase::None:
-        return "not to be read";
+        return "nothing";
     case ReadingEase::Spot:
         return "a word at a time";
     case ReadingEase::Fluent:

@@ -28,14 +28,27 @@ Fit fitWith(const std::vector<ReadSentence> &read, double threshold, double crit
     return {critical, maximum, speedSpeed - maximum * shapeSpeed};
 }
 
-/// Sizes from the threshold up to twice the largest one in steps of 0.005 logMAR.
-Fit bestFit(const std::vector<ReadSentence> &read, LogMar threshold) {
+/// The best critical size for one threshold, up to twice the largest print, in steps of 0.005 logMAR.
+Fit bestWith(const std::vector<ReadSentence> &read, LogMar threshold) {
     constexpr double fine = 0.005;
     const double beyond = read.front().size.value + 0.3;
+    const double zero = std::pow(10.0, threshold.value);
     Fit best;
     for (double critical = threshold.value + fine; critical <= beyond; critical += fine) {
-        const Fit fit = fitWith(read, std::pow(10.0, threshold.value), std::pow(10.0, critical));
+        const Fit fit = fitWith(read, zero, std::pow(10.0, critical));
         if (best.critical == 0 || fit.error < best.error)
+            best = fit;
+    }
+    return best;
+}
+
+/// Lines are a step apart, so the threshold lies within a step below the smallest print that was read.
+Fit bestFit(const std::vector<ReadSentence> &read, LogMar smallest) {
+    constexpr int parts = 10;
+    Fit best = bestWith(read, smallest - LogMar{step});
+    for (int part = 1; part < parts; ++part) {
+        const Fit fit = bestWith(read, smallest - LogMar{step * part / parts});
+        if (fit.error < best.error)
             best = fit;
     }
     return best;
@@ -110,9 +123,7 @@ Result<ReadingResult> readingResult(std::vector<ReadSentence> sentences) {
         result.why = "Fewer than three sentences were read: too few for a speed. Begin with larger print.";
         return result;
     }
-    // The largest line must lie above the threshold, or there is no curve.
-    const LogMar threshold{std::min(result.acuity.value, sentences.back().size.value - step / 10)};
-    const Fit fit = bestFit(sentences, threshold);
+    const Fit fit = bestFit(sentences, std::min(result.acuity, sentences.back().size));
     result.maximum = fit.maximum;
     result.critical = LogMar{std::log10(fit.critical)};
     result.stillRising = *result.critical > sentences.front().size;

@@ -36,7 +36,8 @@ struct ReadingResult {
     bool stillRising = false;       // speed was still rising at the largest print: both are lower bounds
     friend bool operator==(const ReadingResult &, const ReadingResult &) = default;
 };
-/// The curve of speedAt() fitted by least squares, with the reading acuity as its threshold. Sentences in any
+/// The curve of speedAt() fitted by least squares, with its threshold within a line below the
+/// smallest print that was read. Sentences in any
 /// order; one with no right word counts for the acuity as 10 wrong and not for the speed. Fails with Missing
 /// without a sentence, OutOfRange for seconds or words that cannot be, and NotUnderstood if a size stands
 /// twice or the sizes are not 0.1 logMAR apart.

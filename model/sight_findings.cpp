@@ -1,7 +1,11 @@
 #include "model/better_eye.h"
+#include "model/contrast.h"
 #include "model/findings_parts.h"
+#include "model/notations.h"
 #include "model/print_size.h"
 #include "model/read_measurement.h"
+#include "model/reading_ease.h"
+#include "model/sight_parts.h"
 #include "model/typed.h"
 #include <algorithm>
 
@@ -14,7 +18,7 @@ const std::string acuitySource =
 const std::string categorySource = "WHO, ICD-10 (2010) H54 and ICD-11 (2018) 9D90";
 const std::string contrastSource = "Leat, Legge and Bullimore 1999 (1.50, 1.05); review of reading and "
                                    "contrast (9 and 25 percent thresholds)";
-constexpr double smallFieldDegrees = 20;
+constexpr double usualPrintContrast = 0.9;
 
 std::string eyeWords(const BetterEye &eye) {
     std::string words = eye.side == Side::Both        ? "both eyes open"
@@ -22,6 +26,19 @@ std::string eyeWords(const BetterEye &eye) {
                                                       : wordsOf(eye.side) + " eye";
     words += eye.withGlasses ? ", with the usual glasses" : ", without glasses";
     return eye.days > 1 ? words + "; the worst of " + std::to_string(eye.days) + " recorded days" : words;
+}
+
+/// The same acuity on other charts, the mean of several days, and for near the limit of the WHO.
+std::string otherNotations(Test test, const BetterEye &eye) {
+    const auto distance = test == Test::NearAcuity ? std::optional(Centimetres{40}) : std::nullopt;
+    std::string words = " On other charts: " + allNotations(eye.acuity, distance) + ".";
+    if (const auto mean = meanAcuity(eye.ofDays); mean && eye.days > 1)
+        words += " Mean of the days in logMAR: " + typed::words(mean->value, 2, typed::Zeros::Keep) + ".";
+    if (test == Test::NearAcuity)
+        words += nearImpairment(*eye.acuity.logMar)
+                     ? " Worse than N6 at 40 cm: near vision impairment (WHO 2018)."
+                     : " No worse than N6 at 40 cm (WHO 2018).";
+    return words;
 }
 
 /// The acuity of one test, its finding, and a finding for each entry that cannot be read.
@@ -37,9 +54,12 @@ std::optional<BetterEye> acuityFinding(const Case &record, Test test, std::vecto
             notMeasured(Domain::Sight, topic, "not measured", whyMissing(record, test), acuitySource));
         return eye;
     }
-    const std::string because = eye->acuity.logMar ? "Typed as " + eye->typed + ": " + eyeWords(*eye) + "."
-                                                   : "Typed as " + eye->typed + ": " + eyeWords(*eye) +
-                                                         ". Below every chart, so no print size follows.";
+    const std::string at = eye->distance.empty() ? "" : " at " + eye->distance;
+    std::string because = "Typed as " + eye->typed + at + ": " + eyeWords(*eye) + ".";
+    if (eye->acuity.logMar)
+        because += otherNotations(test, *eye);
+    else
+        because += " Below every chart, so no print size follows.";
     all.push_back(measured(Domain::Sight, topic, wordsOf(eye->acuity), because, acuitySource, eye->from));
     return eye;
 }
@@ -65,7 +85,7 @@ std::optional<FieldResult> fieldFinding(const Case &record, std::vector<Finding>
         return narrowest;
     }
     const std::string seen = typed::words(fieldWidth(narrowest->across, Centimetres{40}).value, 0);
-    const bool small = narrowest->across <= smallFieldDegrees;
+    const bool small = isTubeField(narrowest->across);
     const std::string because =
         small ? "At 40 cm about " + seen +
                     " mm are seen at once. Moderate size and high contrast near the grip, "
@@ -124,6 +144,9 @@ std::optional<ContrastResult> contrastFinding(const Case &record, std::vector<Fi
     std::string because =
         "Log contrast sensitivity " + typed::words(worst->logUnits, 2) + ": print needs more than " +
         typed::words(100 * weberThreshold(worst->logUnits), 1) + " percent contrast to be seen at all.";
+    const double reserve = contrastReserve(usualPrintContrast, worst->logUnits);
+    because += " Good black print has " + typed::words(reserve, 1) +
+               " times that, enough to read: " + wordsOf(easeOfContrast(reserve)) + ".";
     if (band == ContrastBand::VeryPoor)
         because += " Print alone is unlikely to do: label by touch or sound first.";
     else if (band == ContrastBand::Severe)
@@ -158,21 +181,15 @@ void usableVisionFinding(const Case &record, const std::optional<BetterEye> &eye
         "Not asked; taken from the acuity, " + wordsOf(eye->acuity) + ".", "usual judgement", eye->from));
 }
 
-void glareFinding(const Case &record, std::vector<Finding> &all) {
-    const Measurement *result = newestResult(record, Test::Glare);
-    all.push_back(result ? measured(Domain::Sight, infoOf(Test::Glare).name, result->typed,
-                                    "In the words that were written down.", "as told", {result->id})
-                         : notMeasured(Domain::Sight, infoOf(Test::Glare).name, "not asked",
-                                       whyMissing(record, Test::Glare), "as told"));
-}
-
 } // namespace
 
 SightMeaning sightMeaning(const Case &record) {
     SightMeaning meaning;
     const auto distance = acuityFinding(record, Test::DistanceAcuity, meaning.all);
     const auto nearEye = acuityFinding(record, Test::NearAcuity, meaning.all);
+    sightContradictions(distance, nearEye, meaning.all);
     const auto field = fieldFinding(record, meaning.all);
+    (void)fieldLossFinding(record, meaning.all);
     categoryFinding(distance, field, meaning.all);
     const auto contrast = contrastFinding(record, meaning.all);
     const auto &forPrint = nearEye ? nearEye : distance;
@@ -180,7 +197,11 @@ SightMeaning sightMeaning(const Case &record) {
     const PrintMeaning print = printMeaning(record, forPrint, logContrast);
     meaning.all.insert(meaning.all.end(), print.all.begin(), print.all.end());
     usableVisionFinding(record, distance ? distance : nearEye, meaning);
-    glareFinding(record, meaning.all);
+    toldFindings(record, meaning.all);
+    if (forPrint)
+        meaning.printAcuity = forPrint->acuity.logMar;
+    meaning.belowChart = forPrint && !forPrint->acuity.logMar;
+    meaning.contrastSensitivity = logContrast;
     meaning.readsLargePrint = print.readsLargePrint;
     meaning.paperSize = print.paperSize;
     if (field)

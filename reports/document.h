@@ -25,6 +25,7 @@ struct Heading {
 };
 struct Paragraph {
     Text text;
+    std::optional<double> points{}; // a size of its own in print: the size is what the words are there for
     friend bool operator==(const Paragraph &, const Paragraph &) = default;
 };
 /// A list; numbered if the order matters.
@@ -53,7 +54,8 @@ struct Figure {
     };
     double width = 0, height = 0;
     std::vector<Box> boxes;
-    std::string words; // whole sentences
+    std::string words;        // whole sentences
+    bool trueToScale = false; // printed at its own size, never fitted to the page
     friend bool operator==(const Figure &, const Figure &) = default;
 };
 /// Something that can hurt. Printed with the word "Caution".

@@ -78,8 +78,9 @@ void Composer::operator()(const Heading &block) {
 }
 
 void Composer::operator()(const Paragraph &block) {
-    Piece piece;
-    setRows(piece, block.text, m_tree.add(0, "P"), {m_sheet.bodySize, 0}, paragraphSpace);
+    Piece piece{.together = block.points.has_value()};
+    setRows(piece, block.text, m_tree.add(0, "P"), {block.points.value_or(m_sheet.bodySize), 0},
+            paragraphSpace);
     pieces.push_back(std::move(piece));
 }
 
@@ -141,7 +142,9 @@ void Composer::operator()(const Table &block) {
 void Composer::operator()(const Figure &block) {
     if (!block.boxes.empty() && block.width > 0 && block.height > 0) {
         constexpr double most = 0.7; // of the page, so that the words stand beside it
-        const double scale = std::min(m_sheet.width / block.width, m_sheet.height * most / block.height);
+        constexpr double pointsPerMillimetre = 72 / 25.4;
+        const double fitted = std::min(m_sheet.width / block.width, m_sheet.height * most / block.height);
+        const double scale = block.trueToScale ? pointsPerMillimetre : fitted;
         Piece piece{.together = true, .withNext = true};
         piece.drawing = Drawing{block, scale, m_tree.add(0, "Figure")};
         m_tree.elements[piece.drawing->element].alternative = drawingName(block);

@@ -104,7 +104,7 @@ private:
     }
     Result<void> take(const Paragraph &paragraph) {
         if (const Text text = words(paragraph.text); !text.empty())
-            blocks.emplace_back(Paragraph{text});
+            blocks.emplace_back(Paragraph{text, paragraph.points});
         return {};
     }
     Result<void> take(const Steps &steps) {

@@ -131,6 +131,14 @@ stage_papers() {
     "$program" papers --demo all --out "$folder"
     tool pdfua-check || true
     tests/reports/check_papers.sh build/dev "$FELTMARK_TOOLS" "$folder"
+    # The sheets of the reading trial end in print that is too small, on purpose: no smallest size there.
+    local sheets=build/checked-reading-sheets
+    rm -rf "$sheets"
+    "$program" reading-sheet --version A --distance 40 --out "$sheets"
+    "$program" reading-sheet --version B --distance 25 --out "$sheets"
+    "$program" reading-sheet --version C --distance 50 --out "$sheets"
+    POINTS=3 tests/reports/check_papers.sh build/dev "$FELTMARK_TOOLS" "$sheets"
+    for sheet in "$sheets"/*.pdf; do tests/reports/measure_reading_sheet.py "$sheet"; done
 }
 
 stage_install() {

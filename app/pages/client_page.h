@@ -33,16 +33,20 @@ public:
     MeasurementPage(Session &session, ShellViewModel &shell, model::Domain domain)
         : PageViewModel(session, shell), m_domain(domain) {}
     void refresh() override;
-    void act(const QString &key) override { m_shell.goTo(key); }
+    void edit(const QString &key, const QString &value) override;
+    void act(const QString &key) override;
 
 private:
     [[nodiscard]] FieldSpec resultField(const model::TestInfo &info, model::Side side);
     [[nodiscard]] FieldSpec methodField();
+    [[nodiscard]] FieldSpec glassesField();
+    void showShelves();
     [[nodiscard]] const model::Measurement *latest(model::Test test, model::Side side) const;
     [[nodiscard]] model::Result<void> write(model::Case &record, const model::TestInfo &info,
                                             model::Side side, const QString &typed) const;
 
     model::Domain m_domain;
+    bool m_withGlasses = true;
 };
 
 } // namespace app

@@ -1,5 +1,7 @@
 #include "app/pages/client_page.h"
 #include "app/pages/entries.h"
+#include "model/planning.h"
+#include "model/shelf_reach.h"
 #include <QRegularExpression>
 #include <algorithm>
 
@@ -29,8 +31,20 @@ QString sideWords(model::Domain domain, Side side) {
     return {};
 }
 
-/// "N12 at 40 cm" is a value and a distance.
+bool hasDistance(model::Test test) {
+    return test == model::Test::DistanceAcuity || model::infoOf(test).atDistance;
+}
+
+bool isAcuity(model::Test test) {
+    return test == model::Test::DistanceAcuity || test == model::Test::NearAcuity;
+}
+
+/// "N12 at 40 cm" is a value and a distance; words such as "dazzled at noon" are one.
 void split(const QString &typed, Measurement &result) {
+    result.typed = typed.trimmed().toStdString();
+    result.distanceTyped.clear();
+    if (!hasDistance(result.test))
+        return;
     static const QRegularExpression at(QStringLiteral("\\s+at\\s+"),
                                        QRegularExpression::CaseInsensitiveOption);
     const auto match = at.match(typed);
@@ -61,7 +75,9 @@ std::optional<QString> notTested(const QString &typed) {
 const Measurement *MeasurementPage::latest(model::Test test, Side side) const {
     const Measurement *found = nullptr;
     for (const auto &result : record().measurements)
-        if (result.test == test && result.side == side && (!found || found->date <= result.date))
+        if (result.test == test && result.side == side &&
+            (!isAcuity(test) || result.withGlasses == m_withGlasses) &&
+            (!found || found->date <= result.date))
             found = &result;
     return found;
 }
@@ -76,7 +92,7 @@ Result<void> MeasurementPage::write(Case &record, const model::TestInfo &info, S
         result.test = info.test;
         result.side = side;
         result.date = m_session.today();
-        result.withGlasses = m_domain == model::Domain::Sight;
+        result.withGlasses = m_domain == model::Domain::Sight && (!isAcuity(info.test) || m_withGlasses);
     }
     const auto reason = notTested(typed);
     if (reason && reason->isEmpty())
@@ -95,7 +111,9 @@ Result<void> MeasurementPage::write(Case &record, const model::TestInfo &info, S
 
 PageViewModel::FieldSpec MeasurementPage::resultField(const model::TestInfo &info, Side side) {
     const QString where = sideWords(m_domain, side);
-    const QString label = where.isEmpty() ? text(info.name) : tr("%1, %2").arg(text(info.name), where);
+    QString label = where.isEmpty() ? text(info.name) : tr("%1, %2").arg(text(info.name), where);
+    if (isAcuity(info.test) && !m_withGlasses)
+        label += tr(", without glasses");
     const bool yesNo = info.test == model::Test::UsableVision;
     FormField field{.key = text(info.key) + QLatin1Char('-') + QString::number(static_cast<int>(side)),
                     .kind = yesNo ? FieldKind::YesNo : FieldKind::Text,
@@ -141,6 +159,31 @@ PageViewModel::FieldSpec MeasurementPage::methodField() {
             }};
 }
 
+PageViewModel::FieldSpec MeasurementPage::glassesField() {
+    const QString with = tr("with the usual glasses");
+    const QString without = tr("without glasses");
+    return {{.key = "glasses",
+             .kind = FieldKind::Choice,
+             .label = tr("Acuities below"),
+             .hint = tr("Both are kept; the plan goes by those with the usual glasses, if there are any"),
+             .choices = {with, without}},
+            [this, with, without] { return m_withGlasses ? with : without; },
+            {}};
+}
+
+void MeasurementPage::edit(const QString &key, const QString &value) {
+    if (key != QLatin1String("glasses")) {
+        PageViewModel::edit(key, value);
+        return;
+    }
+    m_withGlasses = value != tr("without glasses");
+    refresh();
+}
+
+void MeasurementPage::act(const QString &key) {
+    m_shell.goTo(key);
+}
+
 void MeasurementPage::refresh() {
     std::vector<FieldSpec> fields;
     int given = 0;
@@ -148,6 +191,8 @@ void MeasurementPage::refresh() {
     for (const auto &info : model::testInfos()) {
         if (info.domain != m_domain)
             continue;
+        if (isAcuity(info.test) && fields.empty())
+            fields.push_back(glassesField());
         std::vector<Side> sides{Side::NotStated};
         if (info.sided)
             sides = m_domain == model::Domain::Sight ? std::vector{Side::Right, Side::Left, Side::Both}
@@ -155,11 +200,16 @@ void MeasurementPage::refresh() {
         ++all;
         given +=
             std::ranges::any_of(sides, [&](Side side) { return latest(info.test, side) != nullptr; }) ? 1 : 0;
+        if (info.test == model::Test::ReadingTrial) // a page of its own
+            continue;
         for (const Side side : sides)
             fields.push_back(resultField(info, side));
     }
     fields.push_back(methodField());
     m_kicker = tr("%1 of %2 entered").arg(given).arg(all);
+    if (m_domain == model::Domain::Sight)
+        m_actions.setRows({{.key = QStringLiteral("reading"), .title = tr("Reading trial")},
+                           {.key = QStringLiteral("legible"), .title = tr("Legible here?")}});
     setFields(std::move(fields));
     if (m_domain == model::Domain::Touch)
         m_actions.setRows({{.key = "markertest", .title = tr("Marker test")},
@@ -173,7 +223,22 @@ void MeasurementPage::refresh() {
                             .reason = text(finding.because +
                                            (finding.source.empty() ? "" : " Source: " + finding.source))});
     m_findings.setRows(std::move(rows));
+    if (m_domain == model::Domain::Reach)
+        showShelves();
     emit refreshed();
+}
+
+void MeasurementPage::showShelves() {
+    std::vector<ListRow> rows;
+    for (const auto &shelf : model::shelfReaches(record(), m_session.findings()))
+        rows.push_back({.key = text(shelf.place.text),
+                        .title = text(model::placeWords(record(), shelf.place)),
+                        .amount = text(model::wordsOf(shelf.ease)),
+                        .facts = text(shelf.because)});
+    m_rowsLabel = tr("Shelves");
+    m_rowsEmpty =
+        tr("No shelves yet. Enter the kitchen, and each is told as easy, a stretch or out of reach.");
+    m_rows.setRows(std::move(rows));
 }
 
 } // namespace app

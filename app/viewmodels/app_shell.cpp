@@ -8,6 +8,7 @@
 #include "app/pages/marker_test_page.h"
 #include "app/pages/papers_page.h"
 #include "app/pages/plan_page.h"
+#include "app/pages/sight_pages.h"
 #include "app/viewmodels/page_help.h"
 #include "app/viewmodels/visit_steps.h"
 #include "model/planning.h"
@@ -62,6 +63,10 @@ void AppShell::definePages(PageImageProvider &pictures) {
     add("client", tr("Client"), true, [this] { return std::make_unique<ClientPage>(m_session, *this); });
     add("safety", tr("Safety"), true, [this] { return std::make_unique<SafetyPage>(m_session, *this); });
     add("sight", tr("Sight"), true, measured(model::Domain::Sight));
+    add("reading", tr("Reading trial"), true,
+        [this] { return std::make_unique<ReadingPage>(m_session, *this); });
+    add("legible", tr("Legible here?"), true,
+        [this] { return std::make_unique<LegiblePage>(m_session, *this); });
     add("touch", tr("Touch"), true, measured(model::Domain::Touch));
     add("markertest", tr("Marker test"), true,
         [this] { return std::make_unique<MarkerTestPage>(m_session, *this); });
@@ -249,6 +254,10 @@ void AppShell::findDestinations(const QString &filter) {
     if (m_session.isOpen()) {
         for (const auto &step : steps()->rows())
             add(step.key, step.title, step.state);
+        if (m_session.hasClient()) {
+            add(QStringLiteral("reading"), tr("Reading trial"), tr("sight"));
+            add(QStringLiteral("legible"), tr("Legible here?"), tr("sight"));
+        }
         add(QStringLiteral("caseload"), tr("Caseload"), {});
         add(QStringLiteral("settings"), tr("Settings"), tr("text size, colours, keys"));
         add(QStringLiteral("command:lock"), tr("Lock"), {});

@@ -22,6 +22,14 @@ QString ownHelp(const QString &page) {
                       "What follows stands beside the answer; the program advises, you decide.")},
         {"sight", tr("Type what the chart says, in its own notation: 6/24, 20/80, 0.6 logMAR, N12 at 40 cm.\n"
                      "A test that was not done: not tested, and why.")},
+        {"reading",
+         tr("Write the sheet and print it at full size. The client reads line by line, the largest first.\n"
+            "For each line type seconds and wrong words: 4.2 s, 1 wrong. A line nobody could read: not "
+            "read.\n"
+            "The critical print size then sets the print of all papers.")},
+        {"legible",
+         tr("Whether a printed label can be read where it stands: arrows go through the labels.\n"
+            "Distance and slant follow from eye height and shelf; light and sizes from the kitchen page.")},
         {"touch", tr("Type what was felt: the marking of the lightest filament, millimetres of two points.\n"
                      "A test that was not done: not tested, and why.")},
         {"markertest", tr("Which marks this client can tell apart. Lay the marks into the slots, put "

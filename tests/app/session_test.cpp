@@ -2,6 +2,7 @@
 #include "app/pages/caseload_page.h"
 #include "app/pages/client_page.h"
 #include "app/pages/kitchen_page.h"
+#include "app/pages/sight_pages.h"
 #include "app/session.h"
 #include "app/viewmodels/app_shell.h"
 #include "app/viewmodels/page_help.h"
@@ -68,25 +69,78 @@ TEST_F(OpenSession, wrongNotationStaysInItsFieldAndTheRecordStaysAsItWas) {
     MeasurementPage page(session, shell, model::Domain::Sight);
     page.refresh();
     const model::Case before = session.record();
-    const QString key = page.form()->rows().front().key;
+    const QString key = page.form()->rows().at(1).key;
     page.edit(key, "6/");
-    EXPECT_EQ(page.form()->rows().front().value, "6/");
-    EXPECT_THAT(page.form()->rows().front().error.toStdString(), ::testing::HasSubstr("Not an acuity"));
+    EXPECT_EQ(page.form()->rows().at(1).value, "6/");
+    EXPECT_THAT(page.form()->rows().at(1).error.toStdString(), ::testing::HasSubstr("Not an acuity"));
     EXPECT_EQ(session.record(), before);
     page.edit(key, "6/24");
-    EXPECT_EQ(page.form()->rows().front().error, "");
+    EXPECT_EQ(page.form()->rows().at(1).error, "");
     EXPECT_EQ(session.record().measurements.back().typed, "6/24");
 }
 
 TEST_F(OpenSession, notTestedNeedsItsReason) {
     MeasurementPage page(session, shell, model::Domain::Sight);
     page.refresh();
-    const QString key = page.form()->rows().front().key;
+    const QString key = page.form()->rows().at(1).key;
     page.edit(key, "not tested");
-    EXPECT_THAT(page.form()->rows().front().error.toStdString(), ::testing::HasSubstr("Say why"));
+    EXPECT_THAT(page.form()->rows().at(1).error.toStdString(), ::testing::HasSubstr("Say why"));
     page.edit(key, "not tested: tired");
     EXPECT_EQ(session.record().measurements.back().notTestedBecause, "tired");
     EXPECT_EQ(session.record().measurements.back().typed, "");
+}
+
+TEST_F(OpenSession, keepsAcuitiesWithAndWithoutGlassesApart) {
+    MeasurementPage page(session, shell, model::Domain::Sight);
+    page.refresh();
+    page.edit("glasses", "without glasses");
+    EXPECT_THAT(page.form()->rows().at(1).label.toStdString(), ::testing::HasSubstr("without glasses"));
+    EXPECT_EQ(page.form()->rows().at(1).value, "");
+    page.edit(page.form()->rows().at(1).key, "6/95");
+    EXPECT_FALSE(session.record().measurements.back().withGlasses);
+    page.edit("glasses", "with the usual glasses");
+    EXPECT_NE(page.form()->rows().at(1).value, "6/95");
+    EXPECT_NE(page.form()->rows().at(1).value, "");
+}
+
+TEST_F(OpenSession, wordsThatHoldAnAtAreNotADistance) {
+    MeasurementPage page(session, shell, model::Domain::Sight);
+    page.refresh();
+    page.edit("glare-0", "dazzled at noon");
+    EXPECT_EQ(session.record().measurements.back().typed, "dazzled at noon");
+    EXPECT_EQ(session.record().measurements.back().distanceTyped, "");
+}
+
+TEST_F(OpenSession, readingTrialIsKeptLineByLineAndRefusesWhatIsNoTime) {
+    ReadingPage page(session, shell);
+    page.refresh();
+    page.edit("version", "B");
+    page.edit("distance", "4 m");
+    EXPECT_THAT(page.form()->rows().at(1).error.toStdString(), ::testing::HasSubstr("Too long"));
+    page.edit("distance", "25 cm");
+    page.edit("line-1", "slow");
+    EXPECT_THAT(page.form()->rows().at(2).error.toStdString(), ::testing::HasSubstr("Not a time"));
+    EXPECT_EQ(page.form()->rows().at(2).value, "slow");
+    page.edit("line-2", "6, 1");
+    page.edit("line-1", "5");
+    const model::Measurement &trial = session.record().measurements.back();
+    EXPECT_EQ(trial.test, model::Test::ReadingTrial);
+    EXPECT_EQ(trial.typed, "1.3: 5 s, 0 wrong; 1.2: 6 s, 1 wrong");
+    EXPECT_EQ(trial.distanceTyped, "25 cm");
+    EXPECT_EQ(trial.method, "sheet B");
+    page.edit("line-1", "");
+    page.edit("line-2", "");
+    EXPECT_NE(session.record().measurements.back().test, model::Test::ReadingTrial);
+}
+
+TEST_F(OpenSession, legiblePageHasALineForEachLabelAndItsReason) {
+    LegiblePage page(session, shell);
+    page.refresh();
+    ASSERT_GT(page.rows()->rows().size(), 10u);
+    const QString key = page.rows()->rows().at(3).key;
+    page.moved(key);
+    EXPECT_EQ(page.findings()->rows().front().question, page.rows()->rows().at(3).title);
+    EXPECT_FALSE(page.findings()->rows().front().reason.isEmpty());
 }
 
 TEST_F(OpenSession, removedPlaceLeavesItsThingsWithoutOne) {

@@ -1,0 +1,206 @@
+#include "app/pages/entries.h"
+#include "app/pages/sight_pages.h"
+#include "model/read_measurement.h"
+#include "model/sight.h"
+#include "model/typed.h"
+#include "reports/papers.h"
+#include "reports/reading_sheet.h"
+#include <QStandardPaths>
+#include <algorithm>
+
+namespace app {
+
+using model::Case;
+using model::Centimetres;
+using model::ErrorCode;
+using model::fail;
+using model::Measurement;
+using model::ReadingVersion;
+using model::ReadSentence;
+using model::Result;
+
+namespace {
+
+const Choices<ReadingVersion> &versionChoices() {
+    static const Choices<ReadingVersion> choices{{{QStringLiteral("A"), ReadingVersion::A},
+                                                  {QStringLiteral("B"), ReadingVersion::B},
+                                                  {QStringLiteral("C"), ReadingVersion::C}}};
+    return choices;
+}
+
+/// The lines entered, from the largest; empty if there is no trial or it cannot be read.
+std::vector<ReadSentence> sentencesOf(const Measurement *trial) {
+    if (!trial)
+        return {};
+    return model::parseTrial(trial->typed).value_or(std::vector<ReadSentence>{});
+}
+
+QString lineText(const ReadSentence &sentence) {
+    if (sentence.wrongWords == model::wordsPerSentence)
+        return QObject::tr("not read");
+    return QObject::tr("%1 s, %2 wrong").arg(sentence.seconds).arg(sentence.wrongWords);
+}
+
+bool isLine(const ReadSentence &sentence, int line) {
+    return std::abs(sentence.size.value - model::readingSize(line).value) < 0.05;
+}
+
+} // namespace
+
+const Measurement *ReadingPage::today() const {
+    for (const Measurement &one : record().measurements)
+        if (one.test == model::Test::ReadingTrial && one.date == m_session.today())
+            return &one;
+    return nullptr;
+}
+
+PageViewModel::FieldSpec ReadingPage::versionField() {
+    return {{.key = "version",
+             .kind = FieldKind::Choice,
+             .label = tr("Sheet"),
+             .hint = tr("Another one than last time, so that nothing is read from memory"),
+             .choices = versionChoices().words()},
+            [this] { return versionChoices().wordOf(m_version); },
+            {}};
+}
+
+PageViewModel::FieldSpec ReadingPage::distanceField() {
+    return {{.key = "distance",
+             .label = tr("Distance from eyes to paper"),
+             .hint = tr("20 to 50 cm; the sheet is made for it")},
+            [this] { return m_distance; },
+            [this](Case &r, const QString &typed) -> Result<void> {
+                const auto distance = model::parseLength(typed.toStdString(), Centimetres{50});
+                if (!distance)
+                    return tl::unexpected(distance.error());
+                if (distance->value < Centimetres{20})
+                    return fail(ErrorCode::OutOfRange, "Too near for a sheet: " + typed.toStdString() +
+                                                           ". It is made for 20 to 50 cm. Kept.");
+                m_distance = typed.trimmed();
+                for (Measurement &one : r.measurements)
+                    if (one.test == model::Test::ReadingTrial && one.date == m_session.today())
+                        one.distanceTyped = m_distance.toStdString();
+                return {};
+            }};
+}
+
+Result<void> ReadingPage::writeLine(Case &record, int line, const QString &typed) const {
+    auto sentences = sentencesOf(today());
+    std::erase_if(sentences, [line](const ReadSentence &s) { return isLine(s, line); });
+    if (!typed.trimmed().isEmpty()) {
+        const auto sentence = model::parseReadLine(model::readingSize(line), typed.toStdString());
+        if (!sentence)
+            return tl::unexpected(sentence.error());
+        sentences.push_back(*sentence);
+    }
+    std::ranges::sort(sentences, [](const auto &a, const auto &b) { return a.size > b.size; });
+    const Measurement *old = today();
+    Measurement trial = old ? *old : Measurement{};
+    if (!old) {
+        trial.id = model::newId();
+        trial.test = model::Test::ReadingTrial;
+        trial.date = m_session.today();
+        trial.side = model::Side::Both;
+        trial.withGlasses = true;
+    }
+    trial.typed = model::trialText(sentences);
+    trial.distanceTyped = m_distance.toStdString();
+    trial.method = "sheet " + model::nameOf(m_version);
+    std::erase_if(record.measurements, [&](const Measurement &m) { return m.id == trial.id; });
+    if (!sentences.empty())
+        record.measurements.push_back(std::move(trial));
+    return {};
+}
+
+PageViewModel::FieldSpec ReadingPage::lineField(int line) {
+    const model::LogMar size = model::readingSize(line);
+    const auto sentences = model::readingSentences(m_version);
+    FormField field{.key = QStringLiteral("line-%1").arg(line),
+                    .label = tr("Line %1, logMAR %2").arg(line).arg(size.value, 0, 'f', 1),
+                    .hint = text(sentences[static_cast<std::size_t>(line - 1)]) +
+                            tr(". Seconds and wrong words, for example 4.2 s, 1 wrong; or not read")};
+    const auto lines = sentencesOf(today());
+    const auto found = std::ranges::find_if(lines, [line](const auto &s) { return isLine(s, line); });
+    if (found != lines.end() && found->wrongWords < model::wordsPerSentence)
+        field.note = tr("%1 words a minute")
+                         .arg(std::lround(model::wordsPerMinute(found->wrongWords, found->seconds)));
+    return {field,
+            [this, line]() -> QString {
+                for (const ReadSentence &sentence : sentencesOf(today()))
+                    if (isLine(sentence, line))
+                        return lineText(sentence);
+                return {};
+            },
+            [this, line](Case &r, const QString &typed) { return writeLine(r, line, typed); }};
+}
+
+void ReadingPage::edit(const QString &key, const QString &value) {
+    if (key != QLatin1String("version")) {
+        PageViewModel::edit(key, value);
+        return;
+    }
+    m_version = versionChoices().valueOf(value).value_or(m_version);
+    refresh();
+}
+
+void ReadingPage::act(const QString &key) {
+    if (key == QLatin1String("sheet"))
+        writeSheet();
+    else
+        m_shell.goTo(key);
+}
+
+void ReadingPage::writeSheet() {
+    const auto distance = model::parseLength(m_distance.toStdString(), Centimetres{50});
+    if (!distance) {
+        say(distance.error());
+        return;
+    }
+    auto pdf = reports::readingSheetPdf(m_version, distance->value, m_session.today(),
+                                        m_session.author().toStdString());
+    if (!pdf) {
+        say(pdf.error());
+        return;
+    }
+    QString folder = m_session.setting(QStringLiteral("papersFolder"));
+    if (folder.isEmpty())
+        folder = QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation);
+    const reports::Paper sheet{reports::readingSheetName(m_version, distance->value), {}, std::move(*pdf)};
+    if (const auto written = reports::writePapers({sheet}, folder.toStdString()); !written) {
+        say(written.error());
+        return;
+    }
+    say(tr("Sheet written to %1. Print it at full size: its ruler must be 100 millimetres long.")
+            .arg(folder));
+}
+
+void ReadingPage::refresh() {
+    if (const Measurement *trial = today()) {
+        m_distance = text(trial->distanceTyped);
+        if (trial->method.starts_with("sheet "))
+            m_version = versionChoices().valueOf(text(trial->method).mid(6)).value_or(m_version);
+    }
+    const auto entered = sentencesOf(today()).size();
+    m_kicker = tr("%1 of %2 lines entered").arg(entered).arg(model::readingLines);
+    std::vector<FieldSpec> fields{versionField(), distanceField()};
+    for (int line = 1; line <= model::readingLines; ++line)
+        fields.push_back(lineField(line));
+    setFields(std::move(fields));
+    m_actions.setRows({{.key = "sheet", .title = tr("Write the sheet to print")},
+                       {.key = "sight", .title = tr("Back to sight")}});
+    std::vector<FindingRow> rows;
+    for (const auto &finding : m_session.findings().all)
+        if (finding.domain == model::Domain::Sight &&
+            (finding.topic == "Reading acuity" || finding.topic == "Critical print size" ||
+             finding.topic == "Maximum reading speed" || finding.topic == "Print size of papers" ||
+             finding.topic == "Print size chosen" || finding.topic == "Contradiction" ||
+             finding.topic == "Reading trial"))
+            rows.push_back({.key = text(finding.topic),
+                            .question = text(finding.topic),
+                            .answer = text(finding.answer),
+                            .reason = text(finding.because + " Source: " + finding.source)});
+    m_findings.setRows(std::move(rows));
+    emit refreshed();
+}
+
+} // namespace app

@@ -1,0 +1,277 @@
+#include "model/legible.h"
+#include "model/print_size.h"
+#include "model/reading_ease.h"
+#include "model/sight.h"
+#include "model/typed.h"
+#include "model/usual_sizes.h"
+#include <algorithm>
+#include <cmath>
+#include <iterator>
+#include <numbers>
+#include <sstream>
+
+namespace model {
+
+namespace {
+
+constexpr double letterWidth = 0.6, lineHeight = 1.25; // em
+constexpr double millimetresPerPoint = 25.4 / 72;
+constexpr int mostLines = 3;
+constexpr double usualReserve = 2, hardReserve = 3;
+constexpr Centimetres labelAbove{5};    // centre of a label above its shelf
+constexpr Millimetres edgeHeight{18};   // strip on the edge of a shelf
+constexpr Millimetres tallestLabel{40}; // print on packs leaves no more
+constexpr double shareOfWidth = 0.8, shareOfHeight = 0.4;
+constexpr Centimetres inHand{25};
+
+std::vector<std::string> wordsIn(const std::string &text) {
+    std::istringstream stream(text);
+    return {std::istream_iterator<std::string>(stream), {}};
+}
+
+/// Letters of the longest line if the words are broken into at most `lines`; none if it takes more.
+std::optional<std::size_t> longestLine(const std::vector<std::string> &words, int lines, std::size_t room) {
+    std::size_t used = 0, longest = 0;
+    int line = 1;
+    for (const std::string &word : words) {
+        const std::size_t with = used == 0 ? word.size() : used + 1 + word.size();
+        if (with > room && used > 0) {
+            ++line;
+            used = word.size();
+        } else {
+            used = with;
+        }
+        longest = std::max(longest, used);
+    }
+    return line <= lines ? std::optional(longest) : std::nullopt;
+}
+
+/// Shortest possible longest line with this many lines.
+std::size_t widthInLetters(const std::vector<std::string> &words, int lines) {
+    std::size_t room = 1;
+    for (const std::string &word : words)
+        room = std::max(room, word.size());
+    for (;; ++room)
+        if (const auto longest = longestLine(words, lines, room))
+            return *longest;
+}
+
+struct Face {
+    Millimetres width, height;
+};
+
+/// Room for a label: on the front, on the lid, or on the edge of the shelf.
+Face faceOf(const Thing *thing, Centimetres shelfWidth, bool onTop) {
+    if (!thing)
+        return {{std::min(100.0, shelfWidth.value * 10)}, edgeHeight};
+    const double width = (thing->width ? thing->width->value.value : 7.0) * 10 * shareOfWidth;
+    const double up = onTop ? (thing->depth ? thing->depth->value.value : 7.0) * 10 * shareOfWidth
+                            : (thing->height ? thing->height->value.value : 12.0) * 10 * shareOfHeight;
+    return {{width}, {std::min(up, tallestLabel.value)}};
+}
+
+/// Type that is needed on a label which is seen at a slant.
+std::optional<Points> neededAt(LogMar acuity, const Sightline &line, double reserve) {
+    const auto straight = printFor(acuity, line.distance, reserve);
+    if (!straight)
+        return std::nullopt;
+    const Points slanted{std::ceil(straight->value / line.seen)};
+    return slanted > largestPrint ? std::nullopt : std::optional(slanted);
+}
+
+std::string pointWords(const std::optional<Points> &size) {
+    return size ? typed::words(size->value, 0) + " point"
+                : "more than " + typed::words(largestPrint.value, 0) + " point";
+}
+
+std::string lightWords(Light light) {
+    switch (light) {
+    case Light::NotAsked:
+        return "light not asked, taken as dim";
+    case Light::Bright:
+        return "bright light";
+    case Light::Fair:
+        return "fair light";
+    case Light::Dim:
+        return "dim light";
+    }
+    return {};
+}
+
+bool isDim(Light light) {
+    return light == Light::Dim || light == Light::NotAsked;
+}
+
+std::string lineWords(const Sightline &line) {
+    std::string words = "Seen from " + typed::words(line.distance.value, 0) + " cm";
+    const double degrees = std::abs(line.degrees);
+    if (degrees >= 10)
+        words += ", " + typed::words(degrees, 0) + " degrees " + (line.degrees > 0 ? "down" : "up");
+    return words + (line.onTop ? ", best on the lid" : "");
+}
+
+/// What else helps: the thing in the hand, or no print at all.
+std::string otherWay(const LabelRow &row, const Findings &findings) {
+    const auto close = printFor(*findings.printAcuity, inHand, usualReserve);
+    if (!row.thing.text.empty() && close && *close <= row.fits)
+        return " Taken in the hand to 25 cm in good light it works: " + pointWords(close) + ".";
+    return " Mark by touch, sound or braille instead.";
+}
+
+struct Contrast {
+    ReadingEase ease = ReadingEase::HighFluent;
+    bool known = false, severe = false;
+    double times = 0;
+};
+
+Contrast contrastOf(const Findings &findings, const LabelColours &colours) {
+    if (!findings.contrastSensitivity)
+        return {};
+    const double weber = printedContrast(colours.print, colours.ground);
+    const double times = contrastReserve(weber, *findings.contrastSensitivity);
+    return {easeOfContrast(times), true, contrastBand(*findings.contrastSensitivity) >= ContrastBand::Severe,
+            times};
+}
+
+std::string contrastWords(const Contrast &contrast) {
+    if (!contrast.known)
+        return " Contrast sensitivity was not measured.";
+    if (contrast.ease >= ReadingEase::Fluent)
+        return {};
+    return " The colours have only " + typed::words(contrast.times, 1) +
+           " times the contrast that is just seen.";
+}
+
+Legible verdictOf(const LabelRow &row, const Contrast &contrast) {
+    if (contrast.known && contrast.ease == ReadingEase::None)
+        return Legible::No;
+    const bool onlyWithLamp = contrast.known && contrast.ease == ReadingEase::Spot;
+    if (row.needed && *row.needed <= row.fits && !onlyWithLamp)
+        return Legible::Works;
+    return row.withLamp && *row.withLamp <= row.fits ? Legible::WithLamp : Legible::No;
+}
+
+struct Spot {
+    const Place *place;
+    const Thing *thing; // or nullptr: the edge of the shelf
+    std::string words;
+};
+
+LabelRow rowOf(const Spot &spot, const UsualSize &size, const Findings &findings,
+               const LabelColours &colours) {
+    LabelRow row;
+    row.place = spot.place->id;
+    row.thing = spot.thing ? spot.thing->id : Id{};
+    row.words = spot.words;
+    row.line = sightline(findings.eye.value, size.height + labelAbove);
+    const Face face = faceOf(spot.thing, size.width, row.line.onTop);
+    row.fits = largestFitting(row.words, face.width, face.height);
+    if (!findings.printAcuity) {
+        row.verdict = findings.belowChart ? Legible::No : Legible::NotKnown;
+        row.because = findings.belowChart
+                          ? "Acuity is below every chart: print will not do. Mark by touch, sound or braille."
+                          : "No acuity was entered, so no size follows.";
+        return row;
+    }
+    const Contrast contrast = contrastOf(findings, colours);
+    const bool dim = isDim(spot.place->light);
+    row.needed =
+        neededAt(*findings.printAcuity, row.line, dim || contrast.severe ? hardReserve : usualReserve);
+    row.withLamp = neededAt(*findings.printAcuity, row.line, contrast.severe ? hardReserve : usualReserve);
+    row.verdict = verdictOf(row, contrast);
+    row.because = lineWords(row.line) + ": needs " + pointWords(row.needed) + " in " +
+                  lightWords(spot.place->light) + ", " + typed::words(std::floor(row.fits.value), 0) +
+                  " point fits." + contrastWords(contrast);
+    if (row.verdict == Legible::WithLamp)
+        row.because += " With a lamp on it " + pointWords(row.withLamp) + " is enough.";
+    if (row.verdict == Legible::No)
+        row.because += otherWay(row, findings);
+    return row;
+}
+
+/// What stands on a place by the plan, or now if there is no plan.
+std::vector<Spot> spotsOn(const Case &record, const Place &place) {
+    std::vector<Spot> spots;
+    const bool planned = record.plan && !record.plan->lines.empty();
+    if (planned) {
+        for (const PlanLine &line : record.plan->lines) {
+            const auto thing = std::find_if(record.things.begin(), record.things.end(),
+                                            [&](const Thing &t) { return t.id == line.thing; });
+            if (line.place == place.id && thing != record.things.end())
+                spots.push_back({&place, &*thing, line.labelText.empty() ? thing->name : line.labelText});
+        }
+    } else {
+        for (const Thing &thing : record.things)
+            if (thing.place == place.id)
+                spots.push_back({&place, &thing, thing.name});
+    }
+    if (spots.empty())
+        spots.push_back({&place, nullptr, place.name});
+    return spots;
+}
+
+} // namespace
+
+std::string wordsOf(Legible verdict) {
+    switch (verdict) {
+    case Legible::Works:
+        return "works";
+    case Legible::WithLamp:
+        return "works with a lamp";
+    case Legible::No:
+        return "will not do";
+    case Legible::NotKnown:
+        return "not known";
+    }
+    return {};
+}
+
+Sightline sightline(Centimetres eye, Centimetres label, Centimetres ahead) {
+    const double down = eye.value - label.value;
+    Sightline line;
+    line.distance = {std::hypot(down, ahead.value)};
+    line.degrees = std::atan2(down, ahead.value) * 180 / std::numbers::pi;
+    const double front = ahead / line.distance;
+    const double top = down / line.distance.value; // negative above the eye: no lid is seen
+    line.onTop = top > front;
+    line.seen = std::max(front, top);
+    return line;
+}
+
+Points largestFitting(const std::string &words, Millimetres width, Millimetres height) {
+    const auto parts = wordsIn(words);
+    if (parts.empty() || !(width.value > 0 && height.value > 0))
+        return {0};
+    double best = 0;
+    for (int lines = 1; lines <= std::min<int>(mostLines, static_cast<int>(parts.size())); ++lines) {
+        const double across = width.value / (static_cast<double>(widthInLetters(parts, lines)) * letterWidth);
+        const double down = height.value / (lines * lineHeight);
+        best = std::max(best, std::min(across, down) / millimetresPerPoint);
+    }
+    return {best};
+}
+
+std::vector<LabelRow> legibleHere(const Case &record, const Findings &findings, const LabelColours &colours) {
+    std::vector<LabelRow> rows;
+    for (const Unit &unit : record.units) {
+        const auto count = static_cast<int>(std::count_if(record.places.begin(), record.places.end(),
+                                                          [&](const Place &p) { return p.unit == unit.id; }));
+        for (const Place &place : record.places) {
+            if (place.unit != unit.id)
+                continue;
+            const UsualSize size = sizeOf(place, unit, count);
+            for (const Spot &spot : spotsOn(record, place))
+                rows.push_back(rowOf(spot, size, findings, colours));
+        }
+    }
+    return rows;
+}
+
+std::optional<LabelRow> legibleThing(const Case &record, const Findings &findings, const Id &thing) {
+    for (LabelRow &row : legibleHere(record, findings))
+        if (row.thing == thing)
+            return row;
+    return std::nullopt;
+}
+
+} // namespace model
