@@ -3,6 +3,7 @@
 #include "app/pages/entries.h"
 #include "app/pages/kitchen_page.h"
 #include "model/kit.h"
+#include "model/legible.h"
 #include "reports/kitchen_figure.h"
 #include <QPointer>
 #include <algorithm>
@@ -173,6 +174,12 @@ void PlanPage::refreshWhy() {
                             .question = tr("Why: %1").arg(nameOf(line->thing)),
                             .answer = placeName(record(), line->place),
                             .reason = text(m_why->because)});
+            const auto label = model::legibleThing(record(), m_session.findings(), line->thing);
+            if (label && m_session.findings().printAcuity)
+                rows.push_back({.key = "print",
+                                .question = tr("Print label here"),
+                                .answer = text(model::wordsOf(label->verdict)),
+                                .reason = text(label->because)});
             rows.push_back({.key = "runnerUp", .question = tr("Runner-up"), .answer = text(m_why->runnerUp)});
         }
         std::ranges::copy(m_weights ? comparisonRows() : decisionRows(), std::back_inserter(rows));
