@@ -207,10 +207,10 @@ void MeasurementPage::refresh() {
     }
     fields.push_back(methodField());
     m_kicker = tr("%1 of %2 entered").arg(given).arg(all);
-    if (m_domain == model::Domain::Sight)
-        m_actions.setRows({{.key = QStringLiteral("reading"), .title = tr("Reading trial")},
-                           {.key = QStringLiteral("legible"), .title = tr("Legible here?")}});
     setFields(std::move(fields));
+    if (m_domain == model::Domain::Sight)
+        m_actions.setRows({{.key = "reading", .title = tr("Reading trial")},
+                           {.key = "legible", .title = tr("Legible here?")}});
     if (m_domain == model::Domain::Touch)
         m_actions.setRows({{.key = "markertest", .title = tr("Marker test")},
                            {.key = "markerkit", .title = tr("Marker kit")}});
