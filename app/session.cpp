@@ -79,6 +79,7 @@ void Session::close() {
     m_own.clear();
     m_lexicon.reset();
     m_keepsOwn = true;
+    m_practicePhotos.clear();
 }
 
 Result<std::vector<model::ClientSummary>> Session::caseload() const {

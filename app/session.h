@@ -55,6 +55,12 @@ public:
     [[nodiscard]] const model::Lexicon &lexicon() const;
     /// Remembers a thing that is described now and whose name was not known, for every client from now on.
     void learn(const model::Thing &thing);
+    /// Photographs of the client in hand. Each change is one action of its own, and cannot be undone.
+    [[nodiscard]] std::vector<model::Photo> photos() const;
+    [[nodiscard]] model::Result<std::vector<std::uint8_t>> picture(const model::Id &photo) const;
+    [[nodiscard]] model::Result<void> addPhoto(const model::Photo &photo,
+                                               const std::vector<std::uint8_t> &picture);
+    [[nodiscard]] model::Result<void> removePhoto(const model::Photo &photo);
     /// An entry in the audit alone.
     [[nodiscard]] model::Result<void> note(const std::string &what, const QString &detail);
 
@@ -87,6 +93,7 @@ private:
     std::vector<Step> m_done, m_undone;
     std::map<QString, QString> m_drafts;
     std::map<QString, QString> m_settings;
+    std::vector<std::pair<model::Photo, std::vector<std::uint8_t>>> m_practicePhotos;
     bool m_keepsOwn = true;
     std::vector<model::CatalogueThing> m_own;
     std::optional<model::Lexicon> m_lexicon; // none: only the catalogue

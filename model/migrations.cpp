@@ -56,7 +56,22 @@ BEGIN SELECT RAISE(ABORT, 'the audit is never shortened'); END;
 )");
 }
 
-constexpr std::array<Migration, 1> allSteps{firstTables};
+/// Photographs lie in a table of their own: they are read one at a time, when they are looked at.
+void photographs(Database &database) {
+    database.run(R"(
+CREATE TABLE photo(
+    id TEXT PRIMARY KEY NOT NULL CHECK(length(id) > 0),
+    client TEXT NOT NULL REFERENCES client(id),
+    of TEXT NOT NULL,
+    description TEXT NOT NULL CHECK(length(description) > 0),
+    at TEXT NOT NULL,
+    picture BLOB NOT NULL CHECK(length(picture) > 0)
+);
+CREATE INDEX photo_of_client ON photo(client);
+)");
+}
+
+constexpr std::array<Migration, 2> allSteps{firstTables, photographs};
 
 Result<void> checkKnown(Database &database, std::int64_t version, std::size_t newest) {
     const auto application = database.number("PRAGMA application_id");

@@ -1,10 +1,12 @@
 #pragma once
 #include "model/case.h"
+#include "model/photo.h"
 #include "model/result.h"
 #include <filesystem>
 #include <functional>
 #include <memory>
 #include <optional>
+#include <span>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -90,6 +92,16 @@ public:
 
     [[nodiscard]] Result<void> saveDraft(const Draft &draft); // empty text deletes it
     [[nodiscard]] Result<std::vector<Draft>> drafts() const;
+
+    /// Keeps a photograph of a saved client, encrypted with the rest; `picture` is as it will be shown. Fails
+    /// with Missing without a description, OutOfRange for an empty picture or one above `largestPhoto`.
+    [[nodiscard]] Result<void> addPhoto(const Photo &photo, std::span<const std::uint8_t> picture,
+                                        const Action &action);
+    [[nodiscard]] Result<std::vector<Photo>> photos(const Id &client) const; // oldest first
+    /// The picture of a photograph. Fails with Missing.
+    [[nodiscard]] Result<std::vector<std::uint8_t>> picture(const Id &photo) const;
+    /// Takes it out of the records for good. Fails with Missing.
+    [[nodiscard]] Result<void> removePhoto(const Photo &photo, const Action &action);
 
     /// The recovery code stays good, and the old passphrase opens nothing but older backups.
     [[nodiscard]] Result<void> changePassphrase(std::string_view newPassphrase, KeyCost cost);

@@ -89,6 +89,7 @@ void KitchenPage::refresh() {
     std::vector<ActionRow> actions;
     if (!unit && !place) {
         actions.push_back({.key = "add", .title = tr("Add this unit"), .primary = true});
+        actions.push_back({.key = "photos", .title = tr("Photographs")});
     } else {
         actions.push_back({.key = "done", .title = tr("Done, next unit"), .primary = true});
         if (place)
@@ -221,6 +222,8 @@ void KitchenPage::act(const QString &key) {
         moveInHand(key == QLatin1String("earlier") ? -1 : 1);
     else if (key == QLatin1String("before") && unitInHand())
         putBefore();
+    else if (key == QLatin1String("photos"))
+        m_shell.goTo(QStringLiteral("photos"));
     else if (key == QLatin1String("done"))
         activated({});
 }

@@ -1,12 +1,13 @@
 #include "app/viewmodels/app_shell.h"
 #include "app/pages/caseload_page.h"
 #include "app/pages/client_page.h"
-#include "app/pages/goals_page.h"
 #include "app/pages/contents_page.h"
+#include "app/pages/goals_page.h"
 #include "app/pages/kitchen_page.h"
 #include "app/pages/marker_kit_page.h"
 #include "app/pages/marker_test_page.h"
 #include "app/pages/papers_page.h"
+#include "app/pages/photos_page.h"
 #include "app/pages/plan_page.h"
 #include "app/pages/sight_pages.h"
 #include "app/viewmodels/page_help.h"
@@ -27,6 +28,8 @@ QUrl screen(const char *name) {
 const char *screenOf(const QString &page) {
     if (page == QLatin1String("papers"))
         return "PapersScreen";
+    if (page == QLatin1String("photos"))
+        return "PhotosScreen";
     return page == QLatin1String("markertest") ? "MarkerTestScreen" : "StandardScreen";
 }
 
@@ -76,6 +79,7 @@ void AppShell::definePages(PageImageProvider &pictures) {
     add("kitchen", tr("Kitchen"), true, [this] { return std::make_unique<KitchenPage>(m_session, *this); });
     add("contents", tr("Contents"), true,
         [this] { return std::make_unique<ContentsPage>(m_session, *this, m_place); });
+    add("photos", tr("Photographs"), true, [this] { return std::make_unique<PhotosPage>(m_session, *this); });
     add("plan", tr("Plan"), true, [this] { return std::make_unique<PlanPage>(m_session, *this); });
     add("goals", tr("Goals"), true, [this] { return std::make_unique<GoalsPage>(m_session, *this); });
     add("papers", tr("Papers"), true,
@@ -266,6 +270,7 @@ void AppShell::findDestinations(const QString &filter) {
     }
     if (m_session.hasClient()) {
         add(QStringLiteral("markertest"), tr("Marker test"), tr("which marks are told apart"));
+        add(QStringLiteral("photos"), tr("Photographs"), tr("of the kitchen, each with words"));
         add(QStringLiteral("markerkit"), tr("Marker kit"), tr("marks at hand"));
         for (const auto &place : m_session.record().places)
             add(QStringLiteral("place:") + text(place.id.text),

@@ -45,11 +45,15 @@ QString ownHelp(const QString &page) {
          tr("Add units clockwise from the door, each with its shelves from the top.\n"
             "Sizes that you leave out are usual ones and marked so. F2 changes the place in hand.\n"
             "Several units go in one line of words; F9 says the map, from the door clockwise.")},
+        {"photos",
+         tr("Photographs are scaled down and kept in the records alone. Each needs words that say what is "
+            "to be seen.\nTake one only with consent; delete the file outside yourself.")},
         {"contents",
          tr("One line a shelf: 4 chopped tomatoes, rice daily, olive oil glass.\n"
             "F2 corrects the thing in hand, F3 goes to the next doubt, F9 reads the shelf back.\n"
             "The name again corrects it, remove rice takes it away, ajvar like pesto says what it is like.")},
-        {"plan", tr("Arrows go through the lines. F7 says why, F8 overrules the line, with its price, F9 reads it again.\n"
+        {"plan", tr("Arrows go through the lines. F7 says why, F8 overrules the line, with its price, F9 "
+                    "reads it again.\n"
                     "Bring up to date keeps what can stay; afresh looks for the best plan.")},
         {"goals", tr("A goal is one sentence with five levels, written before treatment. F2 changes the goal "
                      "in hand.")},

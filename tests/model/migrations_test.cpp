@@ -43,6 +43,7 @@ protected:
         });
     }
     std::vector<std::int64_t> backedUp;
+    const std::int64_t newest = static_cast<std::int64_t>(migrations().size());
 };
 
 } // namespace
@@ -50,9 +51,9 @@ protected:
 TEST_F(StoreMigration, goesOneVersionUpAndKeepsTheRecords) {
     const auto record = makeFilled();
     ASSERT_TRUE(migrateTo(stepsWith({addColumn})));
-    EXPECT_THAT(backedUp, testing::ElementsAre(1));
+    EXPECT_THAT(backedUp, testing::ElementsAre(newest));
     auto database = raw();
-    EXPECT_EQ(database.number("PRAGMA user_version"), 2);
+    EXPECT_EQ(database.number("PRAGMA user_version"), newest + 1);
     EXPECT_EQ(database.number("SELECT count(*) FROM record WHERE removed = 0"), 7);
     EXPECT_EQ(database.number("SELECT count(colour) FROM draft"), 0);
 }
@@ -74,7 +75,7 @@ TEST_F(StoreMigration, isRolledBackWholeWhenAStepFails) {
     {
         auto database = raw();
         EXPECT_EQ(schemaOf(database), before);
-        EXPECT_EQ(database.number("PRAGMA user_version"), 1);
+        EXPECT_EQ(database.number("PRAGMA user_version"), newest);
     }
     EXPECT_EQ(open().load(record.client.id), record);
 }
@@ -92,7 +93,7 @@ TEST_F(StoreMigration, stopsWhenTheBackupFails) {
         return fail(ErrorCode::Full, "The disk is full.");
     });
     EXPECT_EQ(codeOf(migrated), ErrorCode::Full);
-    EXPECT_EQ(database.number("PRAGMA user_version"), 1);
+    EXPECT_EQ(database.number("PRAGMA user_version"), newest);
 }
 
 TEST_F(StoreMigration, backsUpIntoASoundEncryptedFile) {
@@ -106,4 +107,18 @@ TEST_F(StoreMigration, backsUpIntoASoundEncryptedFile) {
         EXPECT_EQ(copy.number("SELECT count(*) FROM record"), database.number("SELECT count(*) FROM record"));
     }
     EXPECT_THAT(bytesOf("copy.db"), testing::Not(testing::HasSubstr("Placeholder")));
+}
+
+TEST_F(StoreMigration, takesAStoreOfVersion1ToPhotographs) {
+    makeFilled();
+    {
+        auto database = raw();
+        database.run("DROP TABLE photo; PRAGMA user_version = 1");
+    }
+    ASSERT_TRUE(migrateTo({migrations().begin(), migrations().end()}));
+    EXPECT_THAT(backedUp, testing::ElementsAre(1));
+    auto database = raw();
+    EXPECT_EQ(database.number("PRAGMA user_version"), newest);
+    EXPECT_EQ(database.number("SELECT count(*) FROM photo"), 0);
+    EXPECT_EQ(database.number("SELECT count(*) FROM record WHERE removed = 0"), 7);
 }

@@ -1,5 +1,6 @@
 #include "store_fixture.h"
 #include <algorithm>
+#include <unistd.h>
 
 using namespace model;
 using ::testing::StartsWith;
@@ -46,4 +47,24 @@ TEST_F(StoreOfVersion1, stillHoldsItsClients) {
     EXPECT_THAT(record->visits[0].note, StartsWith("2 is the number of this made-up visit."));
     EXPECT_THAT(record->visits[18].note, StartsWith("20 is the number of this made-up visit."));
     EXPECT_THAT(store->audit()->front().what, "store.created");
+}
+
+TEST(StoreOfVersion2, opensAndHasRoomForPhotographs) {
+    const auto folder =
+        std::filesystem::temp_directory_path() / ("feltmark-golden-" + std::to_string(::getpid()));
+    std::filesystem::create_directories(folder);
+    const auto golden = std::filesystem::path(FELTMARK_GOLDEN) / "version-2";
+    for (const auto *name : {"records.db", "records.head", "records.key"})
+        std::filesystem::copy_file(golden / name, folder / name);
+    {
+        auto store =
+            Store::open(folder, "correct horse battery staple eight", "Ada Rowan", KeyCost::cheapest());
+        ASSERT_TRUE(store);
+        EXPECT_TRUE(store->verify());
+        EXPECT_THAT(store->notices(), testing::IsEmpty());
+        const auto clients = store->caseload();
+        ASSERT_FALSE(clients->empty());
+        EXPECT_THAT(*store->photos(clients->front().id), testing::IsEmpty());
+    }
+    std::filesystem::remove_all(folder);
 }
