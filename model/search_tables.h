@@ -28,13 +28,13 @@ struct SearchTables {
     std::vector<char> allowed;                                 // [item * places + place]
     std::vector<std::vector<int>> allowedPlaces, allowedCodes; // per item; a code only where it could help,
                                                                // none if the mark chosen by hand does not fit
-    std::vector<std::int64_t> markCost;        // [item * codes + code]
-    std::vector<std::int64_t> typeCost;        // [code]
-    std::vector<char> repeatable;              // [code]: none, or a text of its own
-    std::vector<int> confusion;                // [code * codes + code], thousandths
-    std::vector<int> near;                     // [place * places + place], quarters
-    std::vector<int> bayOf;                    // per place
-    std::vector<int> groupOf, subOf;           // per item
+    std::vector<std::int64_t> markCost;                        // [item * codes + code]
+    std::vector<std::int64_t> typeCost;                        // [code]
+    std::vector<char> repeatable;                              // [code]: none, or a text of its own
+    std::vector<int> confusion;                                // [code * codes + code], thousandths
+    std::vector<int> near;                                     // [place * places + place], quarters
+    std::vector<int> bayOf;                                    // per place
+    std::vector<int> groupOf, subOf;                           // per item
     std::vector<std::int64_t> width, runWidth; // thousandths of a cm: per item with gap, per place
     std::vector<char> klass;                   // per item: C, F (food and what it touches) or N
     std::vector<char>

@@ -66,7 +66,7 @@ std::vector<PageViewModel::FieldSpec> ContentsPage::listFields() {
          }},
         {{.key = "file",
           .label = tr("Or a file"),
-          .hint = tr("Text or CSV, for example /home/ada/kitchen.csv")},
+          .hint = tr("Text or CSV, for example /media/stick/kitchen.csv")},
          {},
          [this](Case &, const QString &typed) -> Result<void> {
              QFile file(typed.trimmed());

@@ -54,7 +54,7 @@ void PhotosPage::refresh() {
                 typed(m_words)},
                {{.key = "file",
                  .label = tr("Picture file"),
-                 .hint = tr("JPEG or PNG, for example /home/ada/shelf.jpg")},
+                 .hint = tr("JPEG or PNG, for example /media/stick/shelf.jpg")},
                 [this] { return m_file; },
                 typed(m_file)}});
     std::vector<ActionRow> actions{{.key = "add", .title = tr("Take it in"), .primary = true}};
