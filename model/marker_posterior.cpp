@@ -128,12 +128,10 @@ MarkerPosterior::MarkerPosterior(const std::vector<MarkFeatures> &marks, const M
             m_prior.push_back(
                 bell(std::log(sensitivityAt(e / m_weights)), std::log(0.9), model.sensitivitySpread) *
                 bell(criterion, 1.2, 0.5));
-    m_weight = m_prior;
     m_pairs.resize(m_marks * (m_marks - 1) / 2);
     for (std::size_t a = 0; a < m_marks; ++a)
         for (std::size_t b = a + 1; b < m_marks; ++b)
             expect(m_pairs[pairOf(a, b)], marks[a], marks[b], model);
-    weigh();
 }
 
 void MarkerPosterior::expect(Pair &pair, const MarkFeatures &a, const MarkFeatures &b,
@@ -163,13 +161,14 @@ std::size_t MarkerPosterior::pairOf(std::size_t a, std::size_t b) const {
 }
 
 void MarkerPosterior::answer(std::size_t a, std::size_t b, bool same) {
+    m_weight.clear();
     const auto factor = [same](std::size_t c, std::size_t d) {
         return same ? sameGrid()[c][d] : 1 - sameGrid()[c][d];
     };
     if (a == b) {
         for (std::size_t c = 0; c < criteria; ++c)
             m_catch[c] += std::log(factor(c, 0));
-        return weigh();
+        return;
     }
     Pair &pair = m_pairs[pairOf(a, b)];
     double most = 0;
@@ -180,7 +179,6 @@ void MarkerPosterior::answer(std::size_t a, std::size_t b, bool same) {
         for (double &value : likelihood)
             value /= most;
     settle(pair);
-    weigh();
 }
 
 void MarkerPosterior::settle(Pair &pair) const {
@@ -200,7 +198,9 @@ void MarkerPosterior::settle(Pair &pair) const {
     }
 }
 
-void MarkerPosterior::weigh() {
+const std::vector<double> &MarkerPosterior::weights() const {
+    if (!m_weight.empty())
+        return m_weight;
     std::vector<double> logs(cells());
     for (std::size_t cell = 0; cell < cells(); ++cell)
         logs[cell] = std::log(m_prior[cell]) + m_catch[cell % criteria];
@@ -208,21 +208,23 @@ void MarkerPosterior::weigh() {
         for (std::size_t cell = 0; cell < cells(); ++cell)
             logs[cell] += pair.evidence[cell];
     const double most = *std::max_element(logs.begin(), logs.end());
-    double sum = 0;
-    for (std::size_t cell = 0; cell < cells(); ++cell)
-        sum += m_weight[cell] = std::exp(logs[cell] - most);
-    for (double &weight : m_weight)
-        weight /= sum;
+    for (double &value : logs)
+        value = std::exp(value - most);
+    const double sum = std::accumulate(logs.begin(), logs.end(), 0.0);
+    for (double &value : logs)
+        value /= sum;
+    m_weight = std::move(logs);
+    return m_weight;
 }
 
 double MarkerPosterior::good(std::size_t pair) const {
     const auto &share = m_pairs[pair].good;
-    return std::inner_product(share.begin(), share.end(), m_weight.begin(), 0.0);
+    return std::inner_product(share.begin(), share.end(), weights().begin(), 0.0);
 }
 
 double MarkerPosterior::confusion(std::size_t pair) const {
     const auto &share = m_pairs[pair].confusion;
-    return std::inner_product(share.begin(), share.end(), m_weight.begin(), 0.0);
+    return std::inner_product(share.begin(), share.end(), weights().begin(), 0.0);
 }
 
 double MarkerPosterior::goodAt(std::size_t pair, std::size_t cell) const {
@@ -230,9 +232,10 @@ double MarkerPosterior::goodAt(std::size_t pair, std::size_t cell) const {
 }
 
 double MarkerPosterior::sensitivity() const {
+    const auto &weight = weights();
     double mean = 0;
     for (std::size_t cell = 0; cell < cells(); ++cell)
-        mean += m_weight[cell] * sensitivityAt(cell / criteria / m_weights);
+        mean += weight[cell] * sensitivityAt(cell / criteria / m_weights);
     return mean;
 }
 
@@ -240,7 +243,7 @@ double MarkerPosterior::felt() const {
     double distance = 0;
     double expected = 0;
     for (const Pair &pair : m_pairs) {
-        distance += std::inner_product(pair.distance.begin(), pair.distance.end(), m_weight.begin(), 0.0);
+        distance += std::inner_product(pair.distance.begin(), pair.distance.end(), weights().begin(), 0.0);
         expected += pair.nominal;
     }
     return distance / expected;
@@ -248,6 +251,7 @@ double MarkerPosterior::felt() const {
 
 double MarkerPosterior::information(std::size_t index) const {
     const Pair &pair = m_pairs[index];
+    const auto &weight = weights();
     const std::size_t firstOfGood = firstGood();
     std::array<Spread, criteria> answeredSame{};
     for (std::size_t c = 0; c < criteria; ++c)
@@ -257,9 +261,9 @@ double MarkerPosterior::information(std::size_t index) const {
     for (std::size_t cell = 0; cell < cells(); ++cell) {
         const Spread &expected = pair.expected[cell / criteria];
         const Spread &answered = answeredSame[cell % criteria];
-        if (!(m_weight[cell] > 0))
+        if (!(weight[cell] > 0))
             continue;
-        const double scale = m_weight[cell] / std::exp(pair.evidence[cell]);
+        const double scale = weight[cell] / std::exp(pair.evidence[cell]);
         const double ofGood = dot(expected, answered, firstOfGood, distances);
         sameAndGood += scale * ofGood;
         same += scale * (ofGood + dot(expected, answered, 0, firstOfGood));

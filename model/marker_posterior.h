@@ -9,9 +9,9 @@ namespace model {
 /// What is taken for true before the first answer. All figures are defaults of this program.
 struct MarkerModel {
     double sensitivitySpread = 0.7; // sd of the logarithm of the sensitivity round 0.9
-    double spread = 0.45;           // sd of the logarithm of a pair's distance round what is expected
-    double featureError = 0;        // steps by which the difference of two marks may be off, added to it
-    std::vector<double> heightWeights{1};
+    double spread = 0.25;           // sd of the logarithm of a pair's distance round what is expected
+    double featureError = 0.5;      // steps by which the difference of two marks may be off, added to it
+    std::vector<double> heightWeights{0.6, 1, 1.6};
     std::vector<double> textureWeights{0.25, 0.5, 1, 1.5};
     friend bool operator==(const MarkerModel &, const MarkerModel &) = default;
 };
@@ -64,13 +64,14 @@ private:
         double nominal = 0;
     };
     void settle(Pair &pair) const;
-    void weigh();
+    [[nodiscard]] const std::vector<double> &weights() const;
     void expect(Pair &pair, const MarkFeatures &a, const MarkFeatures &b, const MarkerModel &model) const;
 
     std::size_t m_marks;
     std::size_t m_weights; // combinations of the weights of height and texture
     std::vector<Pair> m_pairs;
-    std::vector<double> m_prior, m_weight;  // by cell
+    std::vector<double> m_prior;            // by cell
+    mutable std::vector<double> m_weight;   // by cell; empty: worked out when it is next asked for
     std::array<double, criteria> m_catch{}; // log likelihood of the catch trials
 };
 

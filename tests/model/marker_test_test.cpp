@@ -193,7 +193,8 @@ TEST(MarkerTest, goesOnToSixtyIfAnswersVary) {
 TEST(MarkerTest, isUndecidedAboutEveryPairBeforeTheFirstAnswer) {
     const MarkFeatures far{40, 40, 40};
     for (const auto &marks : {simulation::nominalMarks(), std::vector{left, left, middle, far}}) {
-        for (const auto &pair : replay({.marks = marks}, {}, false).value().pairs) {
+        const auto state = replay({.marks = marks}, {}, false).value();
+        for (const auto &pair : state.pairs) {
             EXPECT_GT(pair.good, 0);
             EXPECT_LT(pair.good, 1);
         }
