@@ -86,7 +86,7 @@ Column {
     RowWindow {
         id: part
 
-        sourceModel: list.model
+        list: list.model
     }
     ActionButton {
         visible: part.first > 0
@@ -96,7 +96,7 @@ Column {
     Repeater {
         id: rows
 
-        model: part
+        model: part.rows
         // The row in hand went: its neighbour takes its place, and the focus if the list had it.
         onItemRemoved: (index, item) => {
             if (list.turning)

@@ -13,7 +13,14 @@ QtObject {
     property color ownPaper: "#FFFFFF"
     property bool hints: true // a field's hint is spoken on its first visit
 
-    readonly property int column: Math.max(0, ["light", "dark", "contrast", "paper", "own"].indexOf(mode))
+    readonly property var columns: ({
+            "light": 0,
+            "dark": 1,
+            "contrast": 2,
+            "paper": 3,
+            "own": 4
+        })
+    readonly property int column: columns[mode] ?? 0
     readonly property bool bare: column > 1 // edges instead of grounds
 
     // Grounds.

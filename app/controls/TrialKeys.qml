@@ -10,7 +10,7 @@ Rectangle {
 
     required property string words
     property string detail
-    signal acted(key: string)
+    signal acted(string key)
 
     width: parent ? (parent as Item).width : implicitWidth
     implicitHeight: column.implicitHeight + 4 * Theme.gap

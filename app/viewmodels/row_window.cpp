@@ -3,48 +3,41 @@
 
 namespace app {
 
-RowWindow::RowWindow(QObject *parent) : QSortFilterProxyModel(parent) {}
-
-int RowWindow::total() const {
-    return sourceModel() ? sourceModel()->rowCount() : 0;
-}
+RowWindow::RowWindow(QObject *parent) : QObject(parent) {}
 
 void RowWindow::setSize(int size) {
-    if (size == m_size || size < 1)
+    if (size == m_part.size || size < 1)
         return;
-    m_size = size;
+    m_part.size = size;
     refill();
 }
 
 void RowWindow::turnTo(int row) {
-    const int first = row / m_size * m_size;
-    if (first == m_first)
+    const int first = row / m_part.size * m_part.size;
+    if (first == m_part.first)
         return;
-    m_first = first;
+    m_part.first = first;
     refill();
 }
 
-void RowWindow::setSourceModel(QAbstractItemModel *list) {
-    if (sourceModel())
-        disconnect(sourceModel(), nullptr, this, nullptr);
-    m_first = 0;
-    QSortFilterProxyModel::setSourceModel(list);
-    if (list)
-        for (const auto change : {&QAbstractItemModel::rowsInserted, &QAbstractItemModel::rowsRemoved})
-            connect(list, change, this, &RowWindow::refill);
-    if (list)
+void RowWindow::setList(RowModel *list) {
+    if (m_list)
+        disconnect(m_list, nullptr, this, nullptr);
+    m_list = list;
+    m_part.first = 0;
+    m_part.setSourceModel(list);
+    if (list) {
+        connect(list, &QAbstractItemModel::rowsInserted, this, &RowWindow::refill);
+        connect(list, &QAbstractItemModel::rowsRemoved, this, &RowWindow::refill);
         connect(list, &QAbstractItemModel::rowsMoved, this, &RowWindow::refill);
+    }
     emit turned();
 }
 
-bool RowWindow::filterAcceptsRow(int row, const QModelIndex & /*parent*/) const {
-    return row >= m_first && row < m_first + m_size;
-}
-
 void RowWindow::refill() {
-    if (m_first >= total())
-        m_first = std::max(0, total() - 1) / m_size * m_size;
-    invalidateFilter();
+    if (m_part.first >= total())
+        m_part.first = std::max(0, total() - 1) / m_part.size * m_part.size;
+    m_part.invalidateFilter();
     emit turned();
 }
 

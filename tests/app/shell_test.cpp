@@ -56,10 +56,11 @@ TEST(FormModel, keepsTheFieldsThatStayWhenOthersComeGoOrMove) {
     EXPECT_EQ(moved.size(), 1);
 }
 
-QStringList keysOf(const RowWindow &window) {
+QStringList keysOf(RowWindow &window) {
+    const QAbstractItemModel &rows = *window.rows();
     QStringList keys;
-    for (int i = 0; i < window.rowCount(); ++i)
-        keys << window.index(i, 0).data(window.roleNames().key("key")).toString();
+    for (int i = 0; i < rows.rowCount(); ++i)
+        keys << rows.index(i, 0).data(rows.roleNames().key("key")).toString();
     return keys;
 }
 
@@ -74,7 +75,7 @@ TEST(RowWindow, showsThePartOfALongListThatHoldsTheRowInHand) {
     list.setRows(numbered(0, 10));
     RowWindow window;
     window.setSize(4);
-    window.setSourceModel(&list);
+    window.setList(&list);
     EXPECT_THAT(keysOf(window), ElementsAre("0", "1", "2", "3"));
     window.turnTo(5);
     EXPECT_EQ(window.first(), 4);
