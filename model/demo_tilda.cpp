@@ -102,7 +102,7 @@ void addTests(Case &record, Date date) {
          {FieldLoss, Side::NotStated, "centre", "", "As the eye clinic wrote"},
          {PreferredPrint, Side::Both, "28 point", "30 cm", "At her table, with her lamp"},
          {ReadingTrial, Side::Both,
-          "1.3: 6.8 s, 0 wrong; 1.2: 7 s, 0 wrong; 1.1: 7.6 s, 0 wrong; 1.0: 10.5 s, 1 wrong; 0.9: 25 s, 4 "
+          "1.3: 7 s, 0 wrong; 1.2: 6.8 s, 0 wrong; 1.1: 7.1 s, 0 wrong; 1.0: 8 s, 0 wrong; 0.9: 15 s, 2 "
           "wrong; 0.8: not read",
           "30 cm", "sheet A"},
          {Adaptation, Side::NotStated, "About a minute from the bright hall to the kitchen"},

@@ -70,7 +70,8 @@ std::optional<ReadingSize> readingTrialFindings(const Case &record, std::vector<
     }
     const std::string at = " at " + typed::words((*distance)->value, 0) + " cm";
     all.push_back(measured(Domain::Sight, "Reading acuity", logMarWords(result->acuity) + at,
-                           "From " + std::to_string(sentences->size()) + " sentences. " + result->why,
+                           "From " + std::to_string(sentences->size()) + " sentences." +
+                               (result->why.empty() ? "" : " " + result->why),
                            trialSource, {from->id}));
     const auto size = result->critical ? pointsFor(*result->critical, **distance, 1)
                                        : pointsFor(result->acuity, **distance, reserveWithoutCurve);
