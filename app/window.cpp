@@ -59,7 +59,8 @@ int runWindow(int argc, char **argv, const WindowStart &start) {
     applyPreferences(preferences, shell);
     QVariantMap properties{
         {QStringLiteral("shell"), QVariant::fromValue(static_cast<ShellViewModel *>(&shell))}};
-    if (const QSize size = preferences.windowSize().boundedTo(application.primaryScreen()->availableSize());
+    if (const QSize size =
+            preferences.windowSize().boundedTo(QGuiApplication::primaryScreen()->availableSize());
         preferences.windowSize().isValid()) {
         properties[QStringLiteral("width")] = size.width();
         properties[QStringLiteral("height")] = size.height();

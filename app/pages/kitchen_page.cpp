@@ -8,13 +8,10 @@
 namespace app {
 
 using model::Case;
-using model::ErrorCode;
-using model::fail;
 using model::Id;
 using model::Place;
 using model::Result;
 using model::Unit;
-using model::UnitKind;
 
 namespace {
 
