@@ -71,10 +71,9 @@ WorkArea areaOf(const std::vector<Word> &all, UnitKind kind) {
         std::pair{"hob", WorkArea::Hob},       std::pair{"oven", WorkArea::Hob},
         std::pair{"fridge", WorkArea::Fridge}, std::pair{"table", WorkArea::Table},
         std::pair{"door", WorkArea::Entry}};
-    for (const auto &[word, area] : areas) {
-        if (std::any_of(all.begin(), all.end(), [&](const Word &w) { return w.single == word; }))
-            return area;
-    }
+    for (const auto &area : areas)
+        if (std::ranges::find(all, area.first, &Word::single) != all.end())
+            return area.second;
     return kind == UnitKind::Worktop ? WorkArea::Prep : WorkArea::None;
 }
 
