@@ -1,5 +1,5 @@
 #include "app/viewmodels/shell_view_model.h"
-#include "app/contrast.h"
+#include "model/contrast.h"
 #include <QColor>
 #include <QVariant>
 #include <algorithm>
@@ -13,6 +13,11 @@ constexpr double leastContrast = 7; // Web Content Accessibility Guidelines 2.2,
 constexpr std::array textScales{1.0, 1.25, 1.5, 2.0, 3.0, 4.0};
 constexpr size_t keptMessages = 50;
 constexpr qint64 progressEveryMs = 10'000;
+
+model::Colour colourOf(const QString &typed) {
+    const QColor colour(typed.trimmed());
+    return {colour.red(), colour.green(), colour.blue()};
+}
 
 } // namespace
 
@@ -120,7 +125,7 @@ QString ShellViewModel::setOwnColours(const QString &ink, const QString &paper) 
     for (const QString &typed : {ink, paper})
         if (!QColor::isValidColor(typed.trimmed()))
             return tr("Not a colour: %1. Try navy, cream or #10203A.").arg(typed);
-    const double ratio = contrastRatio(QColor(ink.trimmed()), QColor(paper.trimmed()));
+    const double ratio = model::contrastRatio(colourOf(ink), colourOf(paper));
     if (ratio < leastContrast)
         return tr("Ink and paper differ by %1 to 1 only; words need 7 to 1. Take a darker or a lighter one.")
             .arg(ratio, 0, 'f', 1);
