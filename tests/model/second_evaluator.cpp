@@ -186,9 +186,8 @@ void itemRules(const Problem &problem, const Placement &placement, int i, std::v
         std::find(marker.surfaces.begin(), marker.surfaces.end(), item.surface) != marker.surfaces.end();
     const bool freezes = place.storage != ProblemStorage::Freezer || marker.survivesFreezer;
     const bool stands = item.klass != 'N' || marker.survivesWet;
-    if (!sticks || !freezes || !stands)
-        note("marker");
-    else if (problem.items[i].pinnedCode && placement.code[i] != *problem.items[i].pinnedCode)
+    const bool pinnedOther = problem.items[i].pinnedCode && placement.code[i] != *problem.items[i].pinnedCode;
+    if (!sticks || !freezes || !stands || pinnedOther)
         note("marker");
 }
 
