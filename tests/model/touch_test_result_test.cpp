@@ -11,7 +11,6 @@ namespace model {
 
 namespace {
 
-using testing::ElementsAre;
 using testing::HasSubstr;
 using testing::Not;
 
