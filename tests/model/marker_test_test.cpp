@@ -228,7 +228,7 @@ TEST(MarkerTest, swapsTheResultWithTheLabelsOfTwoEqualMarks) {
     const auto b = replay(setup, swapped, false).value();
     for (const auto &pair : a.pairs) {
         for (const auto &twin : b.pairs) {
-            const auto ends = std::minmax(other(pair.first), other(pair.second));
+            const auto ends = std::minmax({other(pair.first), other(pair.second)});
             if (ends.first == twin.first && ends.second == twin.second) {
                 EXPECT_NEAR(pair.good, twin.good, 1e-12);
                 EXPECT_NEAR(pair.confusion, twin.confusion, 1e-12);
