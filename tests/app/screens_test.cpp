@@ -5,6 +5,7 @@
 #include <QDir>
 #include <QGuiApplication>
 #include <QImage>
+#include <QKeyEvent>
 #include <QQmlApplicationEngine>
 #include <QQuickStyle>
 #include <QQuickWindow>
@@ -79,6 +80,43 @@ TEST_P(Screens, holdEveryWordOfTheInventedClients) {
     expectNoFaults(QStringLiteral("settings"));
 }
 
+class LongList : public Screens {};
+
+TEST_P(LongList, isWalkedByTheArrowsAcrossItsParts) {
+    ASSERT_NE(window(), nullptr);
+    for (int i = 0; i < 97; ++i)
+        ASSERT_TRUE(
+            m_shell.session().addClient(QStringLiteral("Invented %1").arg(i), QStringLiteral("P%1").arg(i)));
+    m_shell.goTo(QStringLiteral("caseload"));
+    window()->requestActivate();
+    ASSERT_TRUE(layout::settle(window()->contentItem()));
+    const auto press = [this](Qt::Key key) {
+        QKeyEvent event(QEvent::KeyPress, key, Qt::NoModifier);
+        QCoreApplication::sendEvent(window(), &event);
+        QCoreApplication::processEvents();
+    };
+    const auto position = [this] {
+        const QQuickItem *item = window()->activeFocusItem();
+        return item ? item->property("position").toString() : QString();
+    };
+    for (int tabs = 0; tabs < 10 && position().isEmpty(); ++tabs)
+        press(Qt::Key_Tab);
+    ASSERT_EQ(position(), "1 of 100");
+    for (int row = 2; row <= 83; ++row) {
+        press(Qt::Key_Down);
+        ASSERT_EQ(position(), QStringLiteral("%1 of 100").arg(row));
+    }
+    for (int row = 82; row >= 78; --row) {
+        press(Qt::Key_Up);
+        ASSERT_EQ(position(), QStringLiteral("%1 of 100").arg(row));
+    }
+    press(Qt::Key_End);
+    EXPECT_EQ(position(), "100 of 100");
+    press(Qt::Key_Home);
+    EXPECT_EQ(position(), "1 of 100");
+}
+
+INSTANTIATE_TEST_SUITE_P(TextSize, LongList, testing::Values(1));
 INSTANTIATE_TEST_SUITE_P(TextSizes, Screens, testing::Values(1, 2, 4));
 
 } // namespace
