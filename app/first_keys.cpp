@@ -7,7 +7,7 @@
 namespace app {
 namespace {
 
-constexpr std::array taken{"lock", "sayAgain", "whereAmI", "undo", "redo"};
+constexpr std::array taken{"lock", "sayAgain", "whereAmI", "undo", "redo", "larger", "smaller", "plainSize"};
 
 } // namespace
 
@@ -27,7 +27,12 @@ void FirstKeys::itemChange(ItemChange change, const ItemChangeData &data) {
 }
 
 QString FirstKeys::commandOf(const QKeyEvent &pressed) const {
-    const QString sequence = QKeySequence(pressed.keyCombination()).toString(QKeySequence::PortableText);
+    // Plus needs Shift on many keyboards.
+    const QKeyCombination typed =
+        pressed.key() == Qt::Key_Plus
+            ? QKeyCombination(pressed.modifiers() & ~(Qt::ShiftModifier | Qt::KeypadModifier), Qt::Key_Plus)
+            : pressed.keyCombination();
+    const QString sequence = QKeySequence(typed).toString(QKeySequence::PortableText);
     for (const char *own : taken)
         if (m_keys && m_keys->sequencesOf(QString::fromLatin1(own)).contains(sequence))
             return QString::fromLatin1(own);

@@ -1,15 +1,18 @@
 #include "app/window.h"
 #include "app/accessible_text.h"
+#include "app/local_words.h"
 #include "app/page_image_provider.h"
 #include "app/preferences.h"
 #include "app/viewmodels/app_shell.h"
 #include <QFont>
 #include <QGuiApplication>
+#include <QLocale>
 #include <QPalette>
 #include <QQmlApplicationEngine>
 #include <QQuickStyle>
 #include <QQuickWindow>
 #include <QScreen>
+#include <QTranslator>
 #include <iostream>
 
 namespace app {
@@ -25,6 +28,17 @@ void endWhenReady(const QQuickWindow &window) {
     });
 }
 
+/// In the language that was chosen; at the first start in the desktop's.
+std::unique_ptr<QTranslator> speakAsKept(const Preferences &preferences) {
+    const QString kept = preferences.value(QStringLiteral("language"));
+    const QString language = languageOf(kept.isEmpty() ? QLocale::system().name() : kept);
+    showCustomaryUnits(language == QLatin1String("en_US"));
+    auto translator = translatorFor(language);
+    if (translator)
+        QCoreApplication::installTranslator(translator.get());
+    return translator;
+}
+
 /// As it was left; at the first start as the desktop is.
 void applyPreferences(Preferences &preferences, AppShell &shell) {
     SettingsViewModel &settings = shell.settings();
@@ -33,6 +47,8 @@ void applyPreferences(Preferences &preferences, AppShell &shell) {
         shell.setTextScale(
             textScaleOf(QGuiApplication::font(), QGuiApplication::primaryScreen()->logicalDotsPerInch()));
     }
+    if (preferences.value(QStringLiteral("language")).isEmpty())
+        settings.showLanguage(languageOf(QLocale::system().name()));
     settings.restore([&preferences](const QString &name) { return preferences.value(name); });
     QObject::connect(
         &settings, &SettingsViewModel::kept, &settings,
@@ -48,6 +64,8 @@ int runWindow(int argc, char **argv, const WindowStart &start) {
     QGuiApplication::setApplicationDisplayName(QStringLiteral("Feltmark"));
     QGuiApplication::setDesktopFileName(QStringLiteral("org.feltmark.Feltmark"));
     installTextAccessible();
+    Preferences preferences;
+    const auto translator = speakAsKept(preferences);
     QQmlApplicationEngine engine;
     engine.addImportPath(QStringLiteral("qrc:/qt/qml"));
     auto *pictures = new PageImageProvider; // the engine owns it
@@ -55,7 +73,6 @@ int runWindow(int argc, char **argv, const WindowStart &start) {
     AppShell shell(start.store, model::KeyCost{}, *pictures);
     if (start.demo)
         shell.openPracticeAtStart();
-    Preferences preferences;
     applyPreferences(preferences, shell);
     QVariantMap properties{
         {QStringLiteral("shell"), QVariant::fromValue(static_cast<ShellViewModel *>(&shell))}};

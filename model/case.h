@@ -16,6 +16,7 @@ struct Visit {
     std::optional<Date> date;
     int number = 1; // from 1
     int plannedMinutes = 75;
+    std::optional<int> startMinute = std::nullopt; // after midnight, by the clock there
     std::string whoWasThere;
     std::string note;
     std::string carriedOver; // what is left open for next time, in her words

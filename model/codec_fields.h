@@ -79,7 +79,7 @@ template<class A> void fields(A &a, TouchTestRecord &v) {
 
 template<class A> void fields(A &a, Unit &v) {
     a("order", v.order), a("name", v.name), a("kind", v.kind), a("area", v.area), a("width", v.width);
-    a("colour", v.colour), a("lockable", v.lockable);
+    a("colour", v.colour), a("lockable", v.lockable), a("corner", v.corner);
 }
 
 template<class A> void fields(A &a, Place &v) {
@@ -154,6 +154,7 @@ template<class A> void fields(A &a, Rating &v) {
 
 template<class A> void fields(A &a, Visit &v) {
     a("date", v.date), a("number", v.number), a("planned-minutes", v.plannedMinutes);
+    a("start-minute", v.startMinute);
     a("who-was-there", v.whoWasThere), a("note", v.note), a("carried-over", v.carriedOver);
     a("closed", v.closed);
 }

@@ -62,7 +62,8 @@ void addKitchen(Case &record, const std::vector<UnitRow> &units, const std::vect
                                 .area = row.area,
                                 .width = measured(row.width),
                                 .colour = row.colour,
-                                .lockable = row.lockable});
+                                .lockable = row.lockable,
+                                .corner = row.corner});
     for (const auto &row : places) {
         const Id unit = record.units.at(row.unit).id;
         const auto before = std::count_if(record.places.begin(), record.places.end(),

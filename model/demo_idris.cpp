@@ -10,11 +10,11 @@ using enum Form;
 const std::vector<UnitRow> units{
     {"base cupboard by the door", UnitKind::BaseCupboard, WorkArea::Entry, 60, "oak"},
     {"larder", UnitKind::Larder, WorkArea::None, 60, "oak"},
-    {"worktop left of the cooker", UnitKind::Worktop, WorkArea::Prep, 140, "black"},
+    {"worktop left of the cooker", UnitKind::Worktop, WorkArea::Prep, 140, "black", Answer::No, true},
     {"wall cupboard left of the cooker", UnitKind::WallCupboard, WorkArea::None, 80, "oak"},
     {"wall cupboard right of the cooker", UnitKind::WallCupboard, WorkArea::None, 60, "oak"},
     {"drawers right of the cooker", UnitKind::DrawerStack, WorkArea::Hob, 80, "oak"},
-    {"base cupboard under the sink", UnitKind::BaseCupboard, WorkArea::Sink, 80, "oak"},
+    {"base cupboard under the sink", UnitKind::BaseCupboard, WorkArea::Sink, 80, "oak", Answer::No, true},
     {"fridge", UnitKind::Fridge, WorkArea::Fridge, 60, "steel"},
     {"freezer under the fridge", UnitKind::Freezer, WorkArea::None, 60, "steel"},
 };

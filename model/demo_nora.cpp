@@ -9,11 +9,11 @@ using enum Form;
 
 const std::vector<UnitRow> units{
     {"larder by the door", UnitKind::Larder, WorkArea::Entry, 50, "white"},
-    {"worktop left of the cooker", UnitKind::Worktop, WorkArea::Prep, 90, "grey"},
+    {"worktop left of the cooker", UnitKind::Worktop, WorkArea::Prep, 90, "grey", Answer::No, true},
     {"wall cupboard left of the cooker", UnitKind::WallCupboard, WorkArea::Hob, 60, "white"},
     {"drawers left of the cooker", UnitKind::DrawerStack, WorkArea::Hob, 60, "white"},
     {"base cupboard under the sink", UnitKind::BaseCupboard, WorkArea::Sink, 60, "white", Answer::Yes},
-    {"fridge", UnitKind::Fridge, WorkArea::Fridge, 55, "white"},
+    {"fridge", UnitKind::Fridge, WorkArea::Fridge, 55, "white", Answer::No, true},
 };
 
 const std::vector<PlaceRow> places{

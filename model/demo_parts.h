@@ -13,6 +13,7 @@ struct UnitRow {
     double width = 0; // cm; 0: not measured
     const char *colour = "";
     Answer lockable = Answer::No;
+    bool corner = false; // it begins a new wall
 };
 
 enum class Form { Shelf, Drawer, Counter };

@@ -10,7 +10,7 @@ using enum Form;
 const std::vector<UnitRow> units{
     {"locked cabinet by the door", UnitKind::WallCupboard, WorkArea::Entry, 40, "white", Answer::Yes},
     {"larder", UnitKind::Larder, WorkArea::None, 60, "cream"},
-    {"worktop by the cooker", UnitKind::Worktop, WorkArea::Prep, 100, "dark green"},
+    {"worktop by the cooker", UnitKind::Worktop, WorkArea::Prep, 100, "dark green", Answer::No, true},
     {"wall cupboard over the worktop", UnitKind::WallCupboard, WorkArea::None, 80, "cream"},
     {"drawers by the cooker", UnitKind::DrawerStack, WorkArea::Hob, 60, "cream"},
     {"base cupboard under the sink", UnitKind::BaseCupboard, WorkArea::Sink, 80, "cream", Answer::Yes},

@@ -25,6 +25,7 @@ struct Unit {
     std::optional<Length> width;        // outer width; with the walk it gives the position along the wall
     std::string colour;                 // colour of the front or inside
     Answer lockable = Answer::NotAsked; // not asked counts as no
+    bool corner = false;                // the walk turns a corner to it: it begins a new wall
     friend bool operator==(const Unit &, const Unit &) = default;
 };
 

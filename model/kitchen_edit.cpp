@@ -97,6 +97,7 @@ std::optional<Id> copyUnit(Case &record, const Id &unit) {
     Unit copy = *found;
     copy.id = newId();
     copy.name = "copy of " + copy.name;
+    copy.corner = false;
     const Id id = copy.id;
     std::vector<Place> places;
     for (const auto &place : record.places) {
@@ -164,7 +165,7 @@ std::vector<std::string> mapInWords(const Case &record) {
     out.emplace_back("From the door, clockwise.");
     for (std::size_t i = 0; i < record.units.size(); ++i) {
         const Unit &unit = record.units[i];
-        std::string line = std::to_string(i + 1) + ", " + unit.name;
+        std::string line = (unit.corner && i > 0 ? "Corner. " : "") + std::to_string(i + 1) + ", " + unit.name;
         if (unit.width)
             line += ", " + std::to_string(std::lround(unit.width->value.value)) + " cm wide";
         out.push_back(line + placesInWords(record, unit) + ".");

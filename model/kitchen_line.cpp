@@ -5,6 +5,7 @@
 #include "model/usual_sizes.h"
 #include <algorithm>
 #include <array>
+#include <utility>
 
 namespace model {
 namespace {
@@ -24,6 +25,9 @@ constexpr std::array kinds{
     KindWords{"base", "unit", UnitKind::BaseCupboard},
     KindWords{"low", "cupboard", UnitKind::BaseCupboard},
     KindWords{"floor", "cupboard", UnitKind::BaseCupboard},
+    KindWords{"wall", "cabinet", UnitKind::WallCupboard},
+    KindWords{"base", "cabinet", UnitKind::BaseCupboard},
+    KindWords{"tall", "cabinet", UnitKind::Larder},
     KindWords{"tall", "cupboard", UnitKind::Larder},
     KindWords{"tall", "unit", UnitKind::Larder},
     KindWords{"larder", "", UnitKind::Larder},
@@ -38,6 +42,10 @@ constexpr std::array kinds{
     KindWords{"rack", "", UnitKind::Rack},
     KindWords{"shelf", "", UnitKind::Rack},
     KindWords{"trolley", "", UnitKind::Rack},
+    KindWords{"cabinet", "under", UnitKind::BaseCupboard},
+    KindWords{"cabinet", "below", UnitKind::BaseCupboard},
+    KindWords{"cabinet", "over", UnitKind::WallCupboard},
+    KindWords{"cabinet", "above", UnitKind::WallCupboard},
     KindWords{"cupboard", "under", UnitKind::BaseCupboard},
     KindWords{"cupboard", "below", UnitKind::BaseCupboard},
     KindWords{"cupboard", "over", UnitKind::WallCupboard},
@@ -69,12 +77,22 @@ WorkArea areaOf(const std::vector<Word> &all, UnitKind kind) {
     static constexpr std::array areas{
         std::pair{"sink", WorkArea::Sink},     std::pair{"cooker", WorkArea::Hob},
         std::pair{"hob", WorkArea::Hob},       std::pair{"oven", WorkArea::Hob},
+        std::pair{"stove", WorkArea::Hob},
         std::pair{"fridge", WorkArea::Fridge}, std::pair{"table", WorkArea::Table},
         std::pair{"door", WorkArea::Entry}};
     for (const auto &area : areas)
         if (std::ranges::find(all, area.first, &Word::single) != all.end())
             return area.second;
     return kind == UnitKind::Worktop ? WorkArea::Prep : WorkArea::None;
+}
+
+/// "Corner", "then the corner", "round the corner": a turn of the walk, no unit.
+bool isCorner(const std::vector<Word> &all) {
+    static constexpr std::array around{"then", "the", "a", "round", "around", "turn", "next", "and", "at"};
+    const auto turn = std::ranges::find(all, "corner", &Word::single);
+    return turn != all.end() && std::ranges::all_of(all, [](const Word &word) {
+               return word.single == "corner" || std::ranges::find(around, word.low) != around.end();
+           });
 }
 
 /// Takes "4 shelves", "two drawers" and "60 cm" out of the words.
@@ -127,10 +145,15 @@ int usualPlaces(UnitKind kind) {
 
 Result<std::vector<UnitSaid>> parseUnits(const std::string &line) {
     std::vector<UnitSaid> out;
+    bool corner = false;
     for (const auto &text : words::itemsOf(words::cleaned(line))) {
         UnitSaid said;
         said.places = 0;
         auto all = words::wordsOf(text);
+        if (isCorner(all)) {
+            corner = true;
+            continue;
+        }
         const auto kind = kindOf(all);
         takeNumbers(all, said);
         while (!all.empty() &&
@@ -142,6 +165,7 @@ Result<std::vector<UnitSaid>> parseUnits(const std::string &line) {
                 "No unit in it: " + text +
                     ". Say its kind, for example wall cupboard left of the cooker 60 cm 2 shelves. Kept.");
         said.unit.kind = *kind;
+        said.unit.corner = std::exchange(corner, false);
         said.unit.name = words::joined(all, 0, all.size());
         if (said.unit.name.empty())
             said.unit.name = text;
@@ -155,6 +179,9 @@ Result<std::vector<UnitSaid>> parseUnits(const std::string &line) {
                                                    " cannot be. It goes from 5 to 500 cm. Kept.");
         out.push_back(std::move(said));
     }
+    if (corner)
+        return fail(ErrorCode::NotUnderstood, "Behind the corner comes no unit. Say the first one of the new "
+                                              "wall on the same line. Kept.");
     if (out.empty())
         return fail(ErrorCode::NotUnderstood, "Nothing on the line. Say the units from the door clockwise, "
                                               "for example larder 4 shelves, worktop.");

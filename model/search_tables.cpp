@@ -3,6 +3,7 @@
 #include "model/evaluate.h"
 #include <algorithm>
 #include <map>
+#include <set>
 #include <string>
 #include <utility>
 
@@ -19,10 +20,12 @@ private:
     std::map<Key, int> m_numbers;
 };
 
-bool mustStandApart(const Problem &problem, int i, int j) {
-    return std::any_of(problem.apart.begin(), problem.apart.end(), [&](const std::pair<int, int> &pair) {
-        return pair == std::pair{i, j} || pair == std::pair{j, i};
-    });
+/// Both ways round.
+std::set<std::pair<int, int>> pairsApart(const Problem &problem) {
+    std::set<std::pair<int, int>> pairs;
+    for (const auto &[i, j] : problem.apart)
+        pairs.insert({{i, j}, {j, i}});
+    return pairs;
 }
 
 } // namespace
@@ -77,11 +80,12 @@ void SearchTables::numberItems(const Problem &problem) {
 }
 
 void SearchTables::findLookAlikes(const Problem &problem) {
+    const auto pairs = pairsApart(problem);
     for (int i = 0; i < items; ++i) {
         m_first.push_back(static_cast<int>(m_lookAlikes.size()));
         for (int j = 0; j < items; ++j) {
             const double measure = i == j ? 0.0 : alike(problem.items[i], problem.items[j]);
-            const bool apart = mustStandApart(problem, i, j);
+            const bool apart = pairs.contains({i, j});
             if (measure > 0.0 || apart)
                 m_lookAlikes.push_back({j, pairCost(problem, i, j), measure >= alikeForbidsSameCode, apart});
         }

@@ -1,5 +1,6 @@
 #include "reports/kitchen_figure.h"
 #include "reports/paper_fields.h"
+#include "reports/unit_shapes.h"
 #include <algorithm>
 #include <array>
 
@@ -9,39 +10,11 @@ using namespace model;
 
 namespace {
 
-enum Row { Above, Worktop, Below, FullHeight };
-
 constexpr double stripWidthCm = 420;
 constexpr double stripHeightCm = 210;
 constexpr double stripGapCm = 25;
 constexpr double widestMm = 150;
 constexpr double largestScale = 0.5; // mm on paper for each cm of kitchen
-
-/// Where a kind of unit stands on the wall, in cm above the floor, and its usual width. Common practice.
-struct Shape {
-    Row row;
-    double bottomCm, topCm, widthCm;
-};
-
-Shape shapeOf(UnitKind kind) {
-    switch (kind) {
-    case UnitKind::WallCupboard:
-        return {Above, 140, 210, 60};
-    case UnitKind::Rack:
-        return {Above, 140, 180, 40};
-    case UnitKind::Worktop:
-        return {Worktop, 90, 120, 60};
-    case UnitKind::BaseCupboard:
-    case UnitKind::DrawerStack:
-        return {Below, 0, 90, 60};
-    case UnitKind::Larder:
-        return {FullHeight, 0, 210, 60};
-    case UnitKind::Fridge:
-    case UnitKind::Freezer:
-        return {FullHeight, 0, 180, 60};
-    }
-    return {FullHeight, 0, 210, 60};
-}
 
 struct Drawn {
     const Unit *unit;
@@ -49,22 +22,6 @@ struct Drawn {
     double xCm, widthCm;
     int strip;
 };
-
-bool isCold(UnitKind kind) {
-    return kind == UnitKind::Fridge || kind == UnitKind::Freezer;
-}
-
-/// A fridge and a freezer in one tall case: every place of `lower` is measured below every place of `upper`.
-bool standsUnder(const Case &record, const Unit &lower, const Unit &upper) {
-    const auto below = placesOf(record, lower.id), above = placesOf(record, upper.id);
-    if (!isCold(lower.kind) || !isCold(upper.kind) || below.empty() || above.empty())
-        return false;
-    return std::all_of(below.begin(), below.end(), [&](const Place *low) {
-        return std::all_of(above.begin(), above.end(), [&](const Place *high) {
-            return low->height && high->height && low->height->value < high->height->value;
-        });
-    });
-}
 
 /// Puts `unit` into the case of the unit before it, if it stands under or over that. True if it did.
 bool stacked(const Case &record, const Unit &unit, std::vector<Drawn> &drawn) {

@@ -55,6 +55,8 @@ std::vector<Kind> kindsFor(const Case &record) {
         return {{"eye-referral", eyeReferral, true}};
     std::vector<Kind> kinds{
         {"handout", handout, true}, {"household", householdSheet, false}, {"work-sheet", workSheet, false}};
+    if (!record.units.empty())
+        kinds.push_back({"drawings", drawings, false});
     if (!record.goals.empty())
         kinds.push_back({"progress", progressReport, true});
     return kinds;

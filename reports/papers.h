@@ -22,6 +22,10 @@ namespace reports {
 /// What to buy, in which order to do it.
 [[nodiscard]] Result<Document> workSheet(const model::Case &record, const model::Findings &findings,
                                          model::Date on, const std::string &madeBy = {});
+/// The kitchen from above, from the front, and unit by unit, each drawing with its words. Fails with Missing
+/// for a kitchen without units.
+[[nodiscard]] Result<Document> drawings(const model::Case &record, const model::Findings &findings,
+                                        model::Date on, const std::string &madeBy = {});
 /// Goals then and now.
 [[nodiscard]] Result<Document> progressReport(const model::Case &record, const model::Findings &findings,
                                               model::Date on, const std::string &madeBy = {});

@@ -10,6 +10,7 @@ Rectangle {
     required property string question
     required property string answer
     property string reason
+    property bool silent: false
 
     width: parent ? (parent as Item).width : implicitWidth
     implicitHeight: column.implicitHeight + 4 * Theme.gap
@@ -17,9 +18,10 @@ Rectangle {
     color: Theme.surface
     border.width: Theme.cardEdge
     border.color: Theme.line
-    activeFocusOnTab: true
+    activeFocusOnTab: !finding.silent
     Accessible.role: Accessible.Note
-    Accessible.focusable: true
+    Accessible.ignored: finding.silent
+    Accessible.focusable: !finding.silent
     Accessible.name: Joined.joined([finding.question, finding.answer, finding.reason], ".")
 
     Rectangle {

@@ -1,7 +1,8 @@
 import QtQuick
 import Feltmark
+import "joined.js" as Joined
 
-// One row of a FindingModel: a finding, or a sentence that cautions, fails or only tells.
+// One row of a FindingList: a finding, or a sentence that cautions, fails or only tells. Spoken as one.
 Item {
     id: line
 
@@ -9,14 +10,22 @@ Item {
     required property string question
     required property string answer
     required property string reason
+    // "2 of 5", spoken last; empty for a single one.
+    property string position
+    readonly property string told: line.kind === "caution" ? qsTr("Caution. %1").arg(line.answer) : line.kind === "error" ? qsTr("Error. %1").arg(line.answer) : line.answer
 
     width: parent ? (parent as Item).width : implicitWidth
-    implicitHeight: line.kind === "finding" ? finding.implicitHeight : notice.implicitHeight
+    implicitHeight: line.kind === "finding" ? finding.implicitHeight : Math.max(Theme.target, notice.implicitHeight)
+    Accessible.role: Accessible.Note
+    Accessible.focusable: true
+    Accessible.name: line.kind === "finding" ? Joined.joined([line.question, line.answer, line.reason], ".") : line.told
+    Accessible.description: line.position
 
     Finding {
         id: finding
 
         visible: line.kind === "finding"
+        silent: true
         question: line.question
         answer: line.answer
         reason: line.reason
@@ -25,7 +34,13 @@ Item {
         id: notice
 
         visible: line.kind !== "finding"
+        silent: true
         kind: line.kind
         text: line.answer
+        anchors.verticalCenter: parent.verticalCenter
+    }
+    FocusRing {
+        of: line
+        corner: line.kind === "finding" ? Theme.cardRadius : Theme.radius
     }
 }

@@ -2,10 +2,10 @@ pragma ComponentBehavior: Bound
 import QtQuick
 import Feltmark
 
-// The kitchen from the front, to scale. The sentence under it says what matters; the reader hears that sentence.
+// The kitchen from the front or from above, to scale. Plus and minus zoom, zero shows all, the arrows move. The sentence under it says what matters; the reader hears that sentence.
 // Properties: label; words (whole sentences); boxes: [{ x, y, width, height, label, unit, here }] in mm from the left and
 // from the top of the wall (unit: the outline of a unit, else one of its places; here: the place in hand);
-// wallWidth, wallHeight (mm); reachTop, reachBottom (mm from the top; 0 and 0: not known); reachWords.
+// floorShown: a line under it. Signal: zoomed(words), to be said. wallWidth, wallHeight (mm); reachTop, reachBottom (mm from the top; 0 and 0: not known); reachWords.
 // Use: KitchenDrawing { label: qsTr("Kitchen from the front"); words: vm.words; boxes: vm.boxes; wallWidth: 3000; wallHeight: 2100 }
 Column {
     id: drawing
@@ -18,7 +18,23 @@ Column {
     property real reachTop: 0
     property real reachBottom: 0
     property string reachWords
+    property bool floorShown: true
+    property real zoom: 1
+    signal zoomed(string words)
     readonly property bool reachKnown: drawing.reachBottom > drawing.reachTop
+
+    function zoomTo(zoom: real): void {
+        const to = Math.max(1, Math.min(8, zoom));
+        if (to === drawing.zoom) {
+            drawing.zoomed(to === 1 ? qsTr("The whole drawing is shown.") : qsTr("This is the largest."));
+            return;
+        }
+        const x = (view.contentX + view.width / 2) / drawing.zoom;
+        const y = (view.contentY + view.height / 2) / drawing.zoom;
+        drawing.zoom = to;
+        view.moveTo(x * to - view.width / 2, y * to - view.height / 2);
+        drawing.zoomed(qsTr("Drawing at %1 percent.").arg(Math.round(to * 100)));
+    }
 
     width: parent ? (parent as Item).width : implicitWidth
     spacing: Theme.gap
@@ -28,10 +44,12 @@ Column {
 
         readonly property real bar: Theme.gap
         readonly property real room: width - 4 * Theme.gap - wall.bar
-        readonly property real mm: Math.max(0.01, Math.min(wall.room / Math.max(1, drawing.wallWidth), 0.6 * Window.height / Math.max(1, drawing.wallHeight)))
+        readonly property real whole: Math.max(0.01, Math.min(wall.room / Math.max(1, drawing.wallWidth), 0.6 * Window.height / Math.max(1, drawing.wallHeight)))
+
+        readonly property real mm: wall.whole * drawing.zoom
 
         width: drawing.width
-        height: Math.round(drawing.wallHeight * wall.mm) + 4 * Theme.gap
+        height: Math.round(drawing.wallHeight * wall.whole) + 4 * Theme.gap
         radius: Theme.radius
         color: Theme.sunken
         border.width: Theme.cardEdge
@@ -41,8 +59,42 @@ Column {
         Accessible.name: drawing.label
         Accessible.description: drawing.words + (drawing.reachWords ? " " + drawing.reachWords : "")
         Accessible.focusable: true
+        Keys.onPressed: event => {
+            const step = wall.width / 4;
+            if (event.key === Qt.Key_Plus || event.key === Qt.Key_Equal)
+                drawing.zoomTo(drawing.zoom * 2);
+            else if (event.key === Qt.Key_Minus)
+                drawing.zoomTo(drawing.zoom / 2);
+            else if (event.key === Qt.Key_0)
+                drawing.zoomTo(1);
+            else if (drawing.zoom === 1)
+                return;
+            else if (event.key === Qt.Key_Left || event.key === Qt.Key_Right)
+                view.moveTo(view.contentX + (event.key === Qt.Key_Right ? step : -step), view.contentY);
+            else if (event.key === Qt.Key_Up || event.key === Qt.Key_Down)
+                view.moveTo(view.contentX, view.contentY + (event.key === Qt.Key_Down ? step : -step));
+            else
+                return;
+            event.accepted = true;
+        }
 
-        Item {
+        Flickable {
+            id: view
+
+            function moveTo(x: real, y: real): void {
+                view.contentX = Math.max(0, Math.min(x, view.contentWidth - view.width));
+                view.contentY = Math.max(0, Math.min(y, view.contentHeight - view.height));
+            }
+
+            anchors.fill: parent
+            anchors.margins: Theme.cardEdge
+            contentWidth: Math.max(width, drawing.wallWidth * wall.mm + 4 * Theme.gap + wall.bar)
+            contentHeight: Math.max(height, drawing.wallHeight * wall.mm + 4 * Theme.gap)
+            interactive: drawing.zoom > 1
+            clip: true
+            boundsBehavior: Flickable.StopAtBounds
+
+            Item {
             id: plane
 
             x: 2 * Theme.gap + wall.bar
@@ -119,15 +171,62 @@ Column {
                 }
             }
         }
-        Rectangle {
-            x: Theme.gap
-            y: plane.y + plane.height
-            width: parent.width - 2 * Theme.gap
-            height: 3
-            color: Theme.edge
+            Rectangle {
+                x: Theme.gap
+                y: plane.y + plane.height
+                visible: drawing.floorShown
+                width: view.contentWidth - 2 * Theme.gap
+                height: 3
+                color: Theme.edge
+            }
         }
         FocusRing {
             of: wall
+        }
+    }
+    // For the mouse and the finger; by keys plus and minus do the same on the drawing.
+    Row {
+        spacing: Theme.gap
+
+        Repeater {
+            model: [
+                {
+                    sign: "\u2212",
+                    by: 0.5
+                },
+                {
+                    sign: "+",
+                    by: 2
+                }
+            ]
+
+            Rectangle {
+                id: zoomButton
+
+                required property var modelData
+
+                width: Math.max(Theme.target, Theme.body * 2)
+                height: width
+                radius: Theme.radius
+                color: Theme.surface
+                border.width: 2
+                border.color: Theme.edge
+                Accessible.ignored: true
+
+                Text {
+                    anchors.centerIn: parent
+                    text: zoomButton.modelData.sign
+                    color: Theme.ink
+                    font.family: Theme.family
+                    font.pixelSize: Theme.body
+                    font.bold: true
+                    Accessible.ignored: true
+                }
+                MouseArea {
+                    anchors.fill: parent
+                    onClicked: drawing.zoomTo(drawing.zoom * zoomButton.modelData.by)
+                }
+            }
         }
     }
     Words {

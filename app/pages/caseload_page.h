@@ -5,6 +5,8 @@ namespace app {
 
 /// Every client by name or code, what is due, and a new one.
 class CaseloadPage : public PageViewModel {
+    Q_OBJECT
+
 public:
     using PageViewModel::PageViewModel;
     void refresh() override;

@@ -1,6 +1,7 @@
 #include "app/pages/client_page.h"
 #include "app/pages/entries.h"
 #include "model/progress.h"
+#include <QTime>
 #include <algorithm>
 
 namespace app {
@@ -239,6 +240,26 @@ std::vector<PageViewModel::FieldSpec> ClientPage::householdFields() {
     };
 }
 
+PageViewModel::FieldSpec ClientPage::visitField() {
+    const model::Id id = m_session.visit()->id;
+    return {{.key = "plannedMinutes",
+             .kind = FieldKind::Number,
+             .label = tr("Minutes planned for this visit"),
+             .hint = tr("10 to 240; where am I says how many are left")},
+            [this] {
+                return m_session.visit() ? QString::number(m_session.visit()->plannedMinutes) : QString();
+            },
+            [id](Case &record, const QString &typed) -> Result<void> {
+                const auto minutes = wholeNumber(typed, 10, 240);
+                if (!minutes)
+                    return tl::unexpected(minutes.error());
+                for (auto &visit : record.visits)
+                    if (visit.id == id)
+                        visit.plannedMinutes = *minutes;
+                return {};
+            }};
+}
+
 void ClientPage::refresh() {
     const auto &client = record().client;
     m_kicker = client.invented ? tr("Invented, for practice") : tr("Code %1").arg(text(client.code));
@@ -246,6 +267,8 @@ void ClientPage::refresh() {
     for (auto part : {paperFields(), householdFields()})
         for (auto &field : part)
             fields.push_back(std::move(field));
+    if (m_session.visit())
+        fields.push_back(visitField());
     setFields(std::move(fields));
     m_actions.setRows({{.key = "startVisit",
                         .title = m_session.visit() ? tr("Go on with visit %1").arg(m_session.visit()->number)
@@ -275,6 +298,7 @@ void ClientPage::startVisit() {
         model::Visit visit;
         visit.id = model::newId();
         visit.date = m_session.today();
+        visit.startMinute = QTime::currentTime().msecsSinceStartOfDay() / 60'000;
         visit.number = static_cast<int>(record().visits.size()) + 1;
         const QString words = tr("Visit %1 started").arg(visit.number);
         if (!change(words, "visit.started", [&](Case &r) { r.visits.push_back(visit); }))

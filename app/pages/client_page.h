@@ -5,6 +5,8 @@ namespace app {
 
 /// Who the client is: person, referral, papers, household, diet.
 class ClientPage : public PageViewModel {
+    Q_OBJECT
+
 public:
     using PageViewModel::PageViewModel;
     void refresh() override;
@@ -16,11 +18,14 @@ private:
     [[nodiscard]] std::vector<FieldSpec> personFields();
     [[nodiscard]] std::vector<FieldSpec> paperFields();
     [[nodiscard]] std::vector<FieldSpec> householdFields();
+    [[nodiscard]] FieldSpec visitField();
     void startVisit();
 };
 
 /// The questions whose answers change the plan, with what follows.
 class SafetyPage : public PageViewModel {
+    Q_OBJECT
+
 public:
     using PageViewModel::PageViewModel;
     void refresh() override;
@@ -29,6 +34,8 @@ public:
 
 /// Sight, touch or reach as measured, with what it means beside it.
 class MeasurementPage : public PageViewModel {
+    Q_OBJECT
+
 public:
     MeasurementPage(Session &session, ShellViewModel &shell, model::Domain domain)
         : PageViewModel(session, shell), m_domain(domain) {}

@@ -6,6 +6,8 @@ namespace app {
 
 /// What stands on each place, one line a shelf; the doubts that a line leaves; a list taken in at once.
 class ContentsPage : public PageViewModel {
+    Q_OBJECT
+
 public:
     ContentsPage(Session &session, ShellViewModel &shell, model::Id &place)
         : PageViewModel(session, shell), m_place(place) {}

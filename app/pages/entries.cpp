@@ -10,9 +10,9 @@ using model::Result;
 
 namespace {
 
-QString tr(const char *words) {
-    return QCoreApplication::translate("entries", words);
-}
+struct Entries {
+    Q_DECLARE_TR_FUNCTIONS(Entries)
+};
 
 } // namespace
 
@@ -39,7 +39,7 @@ QString counted(std::size_t n, const QString &one, const QString &many) {
 }
 
 QStringList yesNoWords() {
-    return {tr("Yes"), tr("No")};
+    return {Entries::tr("Yes"), Entries::tr("No")};
 }
 
 QString yesNo(bool value) {
@@ -57,13 +57,13 @@ Result<double> number(const QString &typed, double least, double most, const QSt
     digits.replace(QLatin1Char(','), QLatin1Char('.'));
     bool read = false;
     const double value = digits.toDouble(&read);
-    const QString range = tr("%1 to %2 %3").arg(least).arg(most).arg(unit).trimmed();
+    const QString range = Entries::tr("%1 to %2 %3").arg(least).arg(most).arg(unit).trimmed();
     if (!read || !std::isfinite(value))
         return fail(ErrorCode::NotUnderstood,
-                    tr("Not a number: %1. Try %2. Kept.").arg(typed, range).toStdString());
+                    Entries::tr("Not a number: %1. Try %2. Kept.").arg(typed, range).toStdString());
     if (value < least || value > most)
         return fail(ErrorCode::OutOfRange,
-                    tr("%1 cannot be. Possible: %2. Kept.").arg(typed, range).toStdString());
+                    Entries::tr("%1 cannot be. Possible: %2. Kept.").arg(typed, range).toStdString());
     return value;
 }
 
@@ -72,7 +72,7 @@ Result<int> wholeNumber(const QString &typed, int least, int most) {
     if (!value)
         return tl::unexpected(value.error());
     if (*value != std::floor(*value))
-        return fail(ErrorCode::NotUnderstood, tr("Not a whole number: %1. Kept.").arg(typed).toStdString());
+        return fail(ErrorCode::NotUnderstood, Entries::tr("Not a whole number: %1. Kept.").arg(typed).toStdString());
     return static_cast<int>(*value);
 }
 
@@ -99,7 +99,7 @@ QString shown(const std::optional<model::Length> &length) {
         return {};
     if (!length->typed.empty())
         return text(length->typed);
-    return tr("%1 cm").arg(length->value.value);
+    return Entries::tr("%1 cm").arg(length->value.value);
 }
 
 QString shown(const std::optional<model::Date> &date) {
@@ -108,88 +108,88 @@ QString shown(const std::optional<model::Date> &date) {
 
 const Choices<model::UnitKind> &unitKinds() {
     using enum model::UnitKind;
-    static const Choices<model::UnitKind> choices{{{tr("Wall cupboard"), WallCupboard},
-                                                   {tr("Base cupboard"), BaseCupboard},
-                                                   {tr("Drawer stack"), DrawerStack},
-                                                   {tr("Larder"), Larder},
-                                                   {tr("Worktop"), Worktop},
-                                                   {tr("Fridge"), Fridge},
-                                                   {tr("Freezer"), Freezer},
-                                                   {tr("Rack"), Rack}}};
+    static const Choices<model::UnitKind> choices{{{Entries::tr("Wall cupboard"), WallCupboard},
+                                                   {Entries::tr("Base cupboard"), BaseCupboard},
+                                                   {Entries::tr("Drawer stack"), DrawerStack},
+                                                   {Entries::tr("Larder"), Larder},
+                                                   {Entries::tr("Worktop"), Worktop},
+                                                   {Entries::tr("Fridge"), Fridge},
+                                                   {Entries::tr("Freezer"), Freezer},
+                                                   {Entries::tr("Rack"), Rack}}};
     return choices;
 }
 
 const Choices<model::WorkArea> &workAreas() {
     using enum model::WorkArea;
-    static const Choices<model::WorkArea> choices{{{tr("None"), None},
-                                                   {tr("Cooker"), Hob},
-                                                   {tr("Worktop where food is prepared"), Prep},
-                                                   {tr("Sink"), Sink},
-                                                   {tr("Fridge"), Fridge},
-                                                   {tr("Table"), Table},
-                                                   {tr("Door"), Entry}}};
+    static const Choices<model::WorkArea> choices{{{Entries::tr("None"), None},
+                                                   {Entries::tr("Cooker"), Hob},
+                                                   {Entries::tr("Worktop where food is prepared"), Prep},
+                                                   {Entries::tr("Sink"), Sink},
+                                                   {Entries::tr("Fridge"), Fridge},
+                                                   {Entries::tr("Table"), Table},
+                                                   {Entries::tr("Door"), Entry}}};
     return choices;
 }
 
 const Choices<model::Storage> &storages() {
     using enum model::Storage;
     static const Choices<model::Storage> choices{
-        {{tr("Dry"), Dry}, {tr("Fridge"), Fridge}, {tr("Freezer"), Freezer}}};
+        {{Entries::tr("Dry"), Dry}, {Entries::tr("Fridge"), Fridge}, {Entries::tr("Freezer"), Freezer}}};
     return choices;
 }
 
 const Choices<model::Light> &lights() {
     using enum model::Light;
     static const Choices<model::Light> choices{
-        {{tr("Not asked"), NotAsked}, {tr("Bright"), Bright}, {tr("Fair"), Fair}, {tr("Dim"), Dim}}};
+        {{Entries::tr("Not asked"), NotAsked}, {Entries::tr("Bright"), Bright}, {Entries::tr("Fair"), Fair}, {Entries::tr("Dim"), Dim}}};
     return choices;
 }
 
 const Choices<model::BrailleGrade> &brailleGrades() {
     using enum model::BrailleGrade;
     static const Choices<model::BrailleGrade> choices{
-        {{tr("No braille"), None}, {tr("Uncontracted"), Uncontracted}, {tr("Contracted"), Contracted}}};
+        {{Entries::tr("No braille"), None}, {Entries::tr("Uncontracted"), Uncontracted}, {Entries::tr("Contracted"), Contracted}}};
     return choices;
 }
 
 const Choices<model::Klass> &klasses() {
     using enum model::Klass;
     static const Choices<model::Klass> choices{
-        {{tr("Food"), Food}, {tr("Cleaning or other chemical"), Chemical}, {tr("Neither"), Neither}}};
+        {{Entries::tr("Food"), Food}, {Entries::tr("Cleaning or other chemical"), Chemical}, {Entries::tr("Neither"), Neither}}};
     return choices;
 }
 
 const Choices<model::Shape> &shapes() {
     using enum model::Shape;
-    static const Choices<model::Shape> choices{{{tr("Jar"), Jar},
-                                                {tr("Bottle"), Bottle},
-                                                {tr("Tin"), Can},
-                                                {tr("Box"), Box},
-                                                {tr("Bag"), Bag},
-                                                {tr("Packet"), Packet},
-                                                {tr("Tub"), Tub},
-                                                {tr("Canister"), Canister},
-                                                {tr("Tube"), Tube},
-                                                {tr("Mug"), Mug},
-                                                {tr("Plate"), Plate},
-                                                {tr("Bowl"), Bowl},
-                                                {tr("Pan"), Pan},
-                                                {tr("Tool"), Tool},
-                                                {tr("Other"), Other}}};
+    static const Choices<model::Shape> choices{{{Entries::tr("Jar"), Jar},
+                                                {Entries::tr("Bottle"), Bottle},
+                                                {Entries::tr("Tin"), Can},
+                                                {Entries::tr("Box"), Box},
+                                                {Entries::tr("Bag"), Bag},
+                                                {Entries::tr("Packet"), Packet},
+                                                {Entries::tr("Tub"), Tub},
+                                                {Entries::tr("Canister"), Canister},
+                                                {Entries::tr("Tube"), Tube},
+                                                {Entries::tr("Mug"), Mug},
+                                                {Entries::tr("Plate"), Plate},
+                                                {Entries::tr("Bowl"), Bowl},
+                                                {Entries::tr("Pan"), Pan},
+                                                {Entries::tr("Tool"), Tool},
+                                                {Entries::tr("Other"), Other}}};
     return choices;
 }
 
 const Choices<model::Surface> &surfaces() {
     using enum model::Surface;
-    static const Choices<model::Surface> choices{{{tr("Glass"), Glass},
-                                                  {tr("Metal"), Metal},
-                                                  {tr("Plastic"), Plastic},
-                                                  {tr("Card"), Card},
-                                                  {tr("Foil"), Foil},
-                                                  {tr("Paper"), Paper},
-                                                  {tr("Cloth"), Cloth},
-                                                  {tr("Ceramic"), Ceramic},
-                                                  {tr("Wood"), Wood}}};
+    static const Choices<model::Surface> choices{{{Entries::tr("Glass"), Glass},
+                                                  {Entries::tr("Metal"), Metal},
+                                                  {Entries::tr("Plastic"), Plastic},
+                                                  {Entries::tr("Card"), Card},
+                                                  {Entries::tr("Foil"), Foil},
+                                                  {Entries::tr("Paper"), Paper},
+                                                  {Entries::tr("Cloth"), Cloth},
+                                                  {Entries::tr("Ceramic"), Ceramic},
+                                                  {Entries::tr("Wood"), Wood}}};
     return choices;
 }
 

@@ -8,6 +8,8 @@ namespace app {
 
 /// Goals with five levels written before treatment.
 class GoalsPage : public PageViewModel {
+    Q_OBJECT
+
 public:
     using PageViewModel::PageViewModel;
     void refresh() override;
@@ -26,6 +28,8 @@ private:
 
 /// The second visit and later ones: what was open, levels of the goals with evidence, what the plan needs.
 class FollowUpPage : public PageViewModel {
+    Q_OBJECT
+
 public:
     using PageViewModel::PageViewModel;
     void refresh() override;
@@ -38,6 +42,8 @@ private:
 
 /// Levels of every goal over the visits, with their sentences.
 class ProgressPage : public PageViewModel {
+    Q_OBJECT
+
 public:
     using PageViewModel::PageViewModel;
     void refresh() override;

@@ -68,7 +68,7 @@ std::vector<PageViewModel::FieldSpec> KitchenPage::newUnitFields() {
         {{.key = "units",
           .label = tr("Units in words, from the door clockwise"),
           .hint =
-              tr("For example larder 50 cm 4 shelves, worktop, wall cupboard left of the cooker 2 shelves")},
+              tr("For example larder 50 cm 4 shelves, worktop, corner, wall cupboard left of the cooker 2 shelves")},
          {},
          {}},
         {{.key = "newKind",
@@ -151,6 +151,17 @@ std::vector<PageViewModel::FieldSpec> KitchenPage::unitFields(const Id &id) {
              for (auto &u : r.units)
                  if (u.id == id)
                      u.lockable = answerOf(chosen);
+             return {};
+         }},
+        {{.key = "unitCorner",
+          .kind = FieldKind::YesNo,
+          .label = tr("Begins a new wall"),
+          .hint = tr("The walk turns a corner to it")},
+         [unit] { return yesNo(unit().corner); },
+         [id](Case &r, const QString &chosen) -> Result<void> {
+             for (auto &u : r.units)
+                 if (u.id == id)
+                     u.corner = isYes(chosen);
              return {};
          }},
     };

@@ -24,8 +24,8 @@ int thingsOn(const Case &record, const Id &place) {
 
 } // namespace
 
-QVariantMap drawingOf(const Case &record, const Id &here) {
-    const auto figure = reports::kitchenFigure(record);
+QVariantMap drawingOf(const reports::Figure &figure, const QString &label, bool floorShown, const Case &record,
+                      const Id &here) {
     const auto isUnit = [&](const std::string &id) {
         return std::ranges::count(record.units, Id{id}, &Unit::id) > 0;
     };
@@ -40,7 +40,15 @@ QVariantMap drawingOf(const Case &record, const Id &here) {
                                  {"here", !here.empty() && box.of == here.text}});
     if (boxes.isEmpty())
         return {};
-    return {{"boxes", boxes}, {"width", figure.width}, {"height", figure.height}};
+    return {{"boxes", boxes},
+            {"width", figure.width},
+            {"height", figure.height},
+            {"label", label},
+            {"floorShown", floorShown}};
+}
+
+QVariantMap drawingOf(const Case &record, const Id &here) {
+    return drawingOf(reports::kitchenFigure(record), QObject::tr("Kitchen from the front"), true, record, here);
 }
 
 std::vector<ListRow> placeRows(const Case &record) {
@@ -87,6 +95,9 @@ void KitchenPage::refresh() {
     if (!unit && !place) {
         actions.push_back({.key = "add", .title = tr("Add this unit"), .primary = true});
         actions.push_back({.key = "photos", .title = tr("Photographs")});
+        if (!record().units.empty())
+            actions.push_back(
+                {.key = "view", .title = m_above ? tr("Draw it from the front") : tr("Draw it from above")});
     } else {
         actions.push_back({.key = "done", .title = tr("Done, next unit"), .primary = true});
         if (place)
@@ -112,17 +123,18 @@ void KitchenPage::refresh() {
     emit refreshed();
 }
 
-/// The whole kitchen, or the unit in hand from the front.
+/// The whole kitchen from the front or from above, or the unit in hand from the front.
 void KitchenPage::showDrawing() {
     const Place *place = placeInHand();
-    const Id unit = place ? place->unit : m_hand;
-    Case shown = record();
-    if (unitInHand() || place) {
-        std::erase_if(shown.units, [&](const Unit &u) { return u.id != unit; });
-        std::erase_if(shown.places, [&](const Place &p) { return p.unit != unit; });
-    }
-    m_drawing = drawingOf(shown, m_hand);
-    m_drawingWords = text(reports::kitchenFigure(shown).words);
+    const bool one = unitInHand() || place;
+    const auto figure = one       ? reports::unitFigure(record(), place ? place->unit : m_hand)
+                        : m_above ? reports::floorFigure(record())
+                                  : reports::kitchenFigure(record());
+    const QString label = one       ? tr("Unit from the front")
+                          : m_above ? tr("Kitchen from above")
+                                    : tr("Kitchen from the front");
+    m_drawing = drawingOf(figure, label, !one && !m_above, record(), m_hand);
+    m_drawingWords = text(figure.words);
 }
 
 void KitchenPage::edit(const QString &key, const QString &value) {
@@ -219,7 +231,11 @@ void KitchenPage::act(const QString &key) {
         moveInHand(key == QLatin1String("earlier") ? -1 : 1);
     else if (key == QLatin1String("before") && unitInHand())
         putBefore();
-    else if (key == QLatin1String("photos"))
+    else if (key == QLatin1String("view")) {
+        m_above = !m_above;
+        refresh();
+        say(m_drawingWords);
+    } else if (key == QLatin1String("photos"))
         m_shell.goTo(QStringLiteral("photos"));
     else if (key == QLatin1String("done"))
         activated({});

@@ -1,15 +1,21 @@
 #pragma once
 #include "app/viewmodels/page_view_model.h"
+#include "reports/document.h"
 
 namespace app {
 
 /// The front view of the kitchen for a page, with the place in hand marked.
 [[nodiscard]] QVariantMap drawingOf(const model::Case &record, const model::Id &here);
+/// Any drawing of the kitchen for a page.
+[[nodiscard]] QVariantMap drawingOf(const reports::Figure &figure, const QString &label, bool floorShown,
+                                    const model::Case &record, const model::Id &here);
 /// Places in the order of the walk, as rows; the amount is how many things stand there.
 [[nodiscard]] std::vector<ListRow> placeRows(const model::Case &record);
 
 /// Units and their shelves, walked clockwise from the door.
 class KitchenPage : public PageViewModel {
+    Q_OBJECT
+
 public:
     using PageViewModel::PageViewModel;
     void refresh() override;
@@ -47,6 +53,7 @@ private:
     model::Id m_hand;   // unit or place that is being changed; empty: a new unit
     model::Id m_before; // the next new unit goes before it; empty: at the end
     QString m_row;
+    bool m_above = false; // the drawing is the one from above
 };
 
 } // namespace app

@@ -7,6 +7,8 @@ namespace app {
 /// The marks that are at hand for this client: features, surfaces, what they bear, price, cautions; own marks
 /// too.
 class MarkerKitPage : public PageViewModel {
+    Q_OBJECT
+
 public:
     using PageViewModel::PageViewModel;
     void refresh() override;

@@ -9,6 +9,8 @@ namespace app {
 /// While it runs, only numbers of slots are shown and spoken: a name, an answer or a result that the client
 /// hears would spoil it.
 class MarkerTestPage : public PageViewModel {
+    Q_OBJECT
+
 public:
     using PageViewModel::PageViewModel;
     void refresh() override;

@@ -9,6 +9,8 @@ namespace app {
 
 /// The papers of a client: made, looked at, read, and written into a folder.
 class PapersPage : public PageViewModel {
+    Q_OBJECT
+
 public:
     PapersPage(Session &session, ShellViewModel &shell, PageImageProvider &pictures)
         : PageViewModel(session, shell), m_pictures(pictures) {}

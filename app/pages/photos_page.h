@@ -6,6 +6,8 @@ namespace app {
 
 /// Photographs of the kitchen: each with a description, kept in the records alone.
 class PhotosPage : public PageViewModel {
+    Q_OBJECT
+
 public:
     using PageViewModel::PageViewModel;
     void refresh() override;

@@ -8,6 +8,8 @@ namespace app {
 
 /// What stands where and how it is marked, with why, runner-up, price, and the therapist's own decisions.
 class PlanPage : public PageViewModel {
+    Q_OBJECT
+
 public:
     using PageViewModel::PageViewModel;
     ~PlanPage() override { *m_stop = true; }

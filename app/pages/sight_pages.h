@@ -7,6 +7,8 @@ namespace app {
 
 /// The reading trial: which sheet, at which distance, and how each line was read.
 class ReadingPage : public PageViewModel {
+    Q_OBJECT
+
 public:
     using PageViewModel::PageViewModel;
     void refresh() override;
@@ -27,6 +29,8 @@ private:
 
 /// Whether the label of each thing can be read where it stands.
 class LegiblePage : public PageViewModel {
+    Q_OBJECT
+
 public:
     using PageViewModel::PageViewModel;
     void refresh() override;

@@ -63,6 +63,9 @@ PageView {
         spacing: 2 * Theme.gap
 
         Words {
+            text: qsTr("Feltmark works out with you where things stand in a client's kitchen and how they are marked, and writes the papers. To try everything on invented clients, take the practice caseload below.")
+        }
+        Words {
             text: qsTr("Your records will lie encrypted in %1. A passphrase of 15 letters or more opens them, for example five words that only you put together. Nobody can open them without it or the recovery code that you get next.").arg(page.entry.folder)
         }
         TextEntry {

@@ -39,7 +39,9 @@ Window {
             "larger": () => window.shell.larger(),
             "smaller": () => window.shell.smaller(),
             "plainSize": () => window.shell.plainSize(),
-            "caseload": () => window.shell.goTo("caseload")
+            "caseload": () => window.shell.goTo("caseload"),
+            "blank": () => window.shell.toggleBlank(),
+            "partner": () => window.shell.togglePartner()
         })
 
     // Steps, page, message line, in a circle.
@@ -100,7 +102,10 @@ Window {
     color: Theme.page
     onActiveFocusItemChanged: if (window.isFocusLost())
         rescue.restart()
-    onClosing: window.shell.leaving()
+    onClosing: {
+        window.shell.leaving();
+        partner.close();
+    }
     Component.onCompleted: window.loadPage()
 
     Binding {
@@ -166,6 +171,11 @@ Window {
         keys: window.shell.keys
         onPressed: command => window.act(command)
     }
+    PartnerWindow {
+        id: partner
+
+        shell: window.shell
+    }
     Item {
         id: holder
     }
@@ -189,6 +199,29 @@ Window {
     }
     Speaker {
         id: speaker
+    }
+    // Over everything but a dialog; what is under it goes on.
+    Rectangle {
+        anchors.fill: parent
+        z: 1000
+        visible: window.shell.blank
+        color: "black"
+
+        Text {
+            anchors.centerIn: parent
+            width: parent.width - 4 * Theme.body
+            horizontalAlignment: Text.AlignHCenter
+            wrapMode: Text.Wrap
+            text: qsTr("The screen is blank. %1 shows it again.").arg(window.shell.keys.keyOf("blank"))
+            color: "#808080"
+            font.family: Theme.family
+            font.pixelSize: Theme.body
+            Accessible.ignored: true
+        }
+        MouseArea {
+            anchors.fill: parent
+            onClicked: window.shell.toggleBlank()
+        }
     }
 
     FocusScope {

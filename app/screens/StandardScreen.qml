@@ -90,19 +90,18 @@ PageView {
     }
 
     aside: [
-        Repeater {
+        FindingList {
             model: page.vm.findings
-
-            FindingLine {
-            }
         },
         KitchenDrawing {
             visible: page.drawing.boxes !== undefined
-            label: qsTr("Kitchen from the front")
+            label: page.drawing.label ?? ""
+            floorShown: page.drawing.floorShown ?? true
             words: page.vm.drawingWords
             boxes: page.drawing.boxes ?? []
             wallWidth: page.drawing.width ?? 1
             wallHeight: page.drawing.height ?? 1
+            onZoomed: words => page.shell.say(words)
         }
     ]
     below: [

@@ -11,9 +11,11 @@
 #include "app/pages/plan_page.h"
 #include "app/pages/sight_pages.h"
 #include "app/viewmodels/page_help.h"
+#include "app/viewmodels/partner_lines.h"
 #include "app/viewmodels/visit_steps.h"
 #include "model/planning.h"
 #include <QCoreApplication>
+#include <QDateTime>
 #include <QEvent>
 #include <algorithm>
 #include <utility>
@@ -34,6 +36,16 @@ const char *screenOf(const QString &page) {
 }
 
 constexpr int secondsOfWarning = 60;
+
+/// How long the visit goes on, by its planned length; empty for one of another day or without a start.
+QString timeLeft(const model::Visit &visit) {
+    const QDateTime now = QDateTime::currentDateTime();
+    if (!visit.date || !visit.startMinute || *visit.date != model::today())
+        return {};
+    const int left = *visit.startMinute + visit.plannedMinutes - now.time().msecsSinceStartOfDay() / 60'000;
+    return left >= 0 ? AppShell::tr("%1 of %2 minutes left.").arg(left).arg(visit.plannedMinutes)
+                     : AppShell::tr("%1 minutes over the planned %2.").arg(-left).arg(visit.plannedMinutes);
+}
 
 } // namespace
 
@@ -125,6 +137,7 @@ bool AppShell::openPage(const QString &key) {
         m_session.closeClient();
     auto model = kind->second.make();
     m_pageModel = model.get();
+    connect(m_pageModel, &PageViewModel::refreshed, this, &AppShell::partnerChanged);
     m_pageModel->startAtRow(std::exchange(m_startRow, {}));
     show({key,
           kind->second.title,
@@ -161,6 +174,7 @@ void AppShell::showEntry() {
     auto entry = std::make_unique<EntryViewModel>(m_session, *this, m_folder, m_cost);
     m_entry = entry.get();
     m_pageModel = nullptr;
+    emit partnerChanged();
     setSteps({});
     setClient({}, {});
     show({QStringLiteral("entry"),
@@ -177,6 +191,7 @@ void AppShell::showEntry() {
 
 void AppShell::showSettings() {
     m_pageModel = nullptr;
+    emit partnerChanged();
     show({QStringLiteral("settings"),
           tr("Settings"),
           screen("SettingsScreen"),
@@ -241,11 +256,19 @@ QString AppShell::whereAmI(const QString &field) const {
         return ShellViewModel::whereAmI(field);
     QString saved = m_session.isPractice() ? tr("Practice: nothing is kept.") : tr("All saved.");
     if (const auto *visit = m_session.visit())
-        saved += tr(" Visit %1.").arg(visit->number);
+        saved += tr(" Visit %1. %2").arg(visit->number).arg(timeLeft(*visit));
     QString where = ShellViewModel::whereAmI(field);
     if (m_pageModel && !m_pageModel->kicker().isEmpty())
         where += QLatin1Char(' ') + m_pageModel->kicker() + QLatin1Char('.');
     return where + QLatin1Char(' ') + saved;
+}
+
+QStringList AppShell::partnerLines() const {
+    if (!isPartnerShown())
+        return {};
+    if (!m_pageModel || !m_session.hasClient())
+        return {tr("This page is not shown here.")};
+    return app::partnerLines(page(), pageTitle(), *m_pageModel, m_session.record().client);
 }
 
 void AppShell::findDestinations(const QString &filter) {

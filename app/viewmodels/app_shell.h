@@ -28,6 +28,7 @@ public:
     void undo() override;
     void redo() override;
     [[nodiscard]] QString whereAmI(const QString &field) const override;
+    [[nodiscard]] QStringList partnerLines() const override;
     void findDestinations(const QString &filter) override;
     void stopWork() override;
 

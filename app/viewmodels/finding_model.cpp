@@ -1,4 +1,5 @@
 #include "app/viewmodels/finding_model.h"
+#include "app/local_words.h"
 
 namespace app {
 namespace {
@@ -18,11 +19,11 @@ QVariant FindingModel::data(const QModelIndex &index, int role) const {
     case Kind:
         return row->kind;
     case Question:
-        return row->question;
+        return localWords(row->question);
     case Answer:
-        return row->answer;
+        return localWords(row->answer);
     case Reason:
-        return row->reason;
+        return localWords(row->reason);
     }
     return {};
 }

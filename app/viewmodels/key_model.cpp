@@ -120,6 +120,8 @@ std::vector<KeyCommand> shippedKeys() {
         {"smaller", KeyModel::tr("Smaller text"), {"Ctrl+-"}},
         {"plainSize", KeyModel::tr("Text at 100 percent"), {"Ctrl+0"}},
         {"caseload", KeyModel::tr("Caseload"), {"Alt+0"}},
+        {"blank", KeyModel::tr("Blank the screen, or show it again"), {"Ctrl+Shift+B"}},
+        {"partner", KeyModel::tr("Partner view, in a second window"), {"Ctrl+Shift+P"}},
     };
     for (int number = 1; number <= 9; ++number)
         keys.push_back({QStringLiteral("step%1").arg(number),

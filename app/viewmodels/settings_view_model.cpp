@@ -1,4 +1,5 @@
 #include "app/viewmodels/settings_view_model.h"
+#include "app/local_words.h"
 #include <array>
 
 namespace app {
@@ -28,13 +29,19 @@ QString speechWords(bool isShort) {
                    : SettingsViewModel::tr("Full: hints once a page");
 }
 
+QString languageWords(const QString &language) {
+    return language == QLatin1String("en_US") ? SettingsViewModel::tr("English, United States")
+                                              : SettingsViewModel::tr("English, United Kingdom");
+}
+
 QString percent(double scale) {
     return SettingsViewModel::tr("%1 percent").arg(qRound(100 * scale));
 }
 
 } // namespace
 
-SettingsViewModel::SettingsViewModel(ShellViewModel *shell) : QObject(shell), m_shell(shell) {
+SettingsViewModel::SettingsViewModel(ShellViewModel *shell)
+    : QObject(shell), m_shell(shell), m_language(languages().constFirst()) {
     connect(shell, &ShellViewModel::looksChanged, this, [this, shell] {
         fill();
         emit kept(QStringLiteral("theme"), shell->themeMode());
@@ -61,8 +68,15 @@ void SettingsViewModel::edit(const QString &key, const QString &value) {
             taken = QString::number(minutes);
     if (key == QLatin1String("speech"))
         taken = value == speechWords(true) ? shortSpeech : fullSpeech;
+    for (const QString &language : languages())
+        if (key == QLatin1String("language") && value == languageWords(language))
+            taken = language;
     const QString why = apply(key, taken);
     if (why.isEmpty()) {
+        if (key == QLatin1String("language")) {
+            emit kept(key, m_language);
+            m_shell->say(tr("The language changes with the next start."));
+        }
         if (key.startsWith(keyPrefix))
             emit kept(key, taken.trimmed().isEmpty() ? switchedOff : taken);
     } else {
@@ -78,7 +92,8 @@ void SettingsViewModel::restore(const std::function<QString(const QString &)> &k
         !ink.isEmpty() && !paper.isEmpty())
         static_cast<void>(m_shell->setOwnColours(ink, paper));
     for (const QString &look : {QStringLiteral("theme"), QStringLiteral("textScale"),
-                                QStringLiteral("speech"), QStringLiteral("lockMinutes")})
+                                QStringLiteral("speech"), QStringLiteral("lockMinutes"),
+                                QStringLiteral("language")})
         if (const QString value = keptOf(look); !value.isEmpty())
             static_cast<void>(apply(look, value));
     std::vector<std::pair<QString, QString>> changed;
@@ -92,6 +107,11 @@ void SettingsViewModel::restore(const std::function<QString(const QString &)> &k
     fill();
 }
 
+void SettingsViewModel::showLanguage(const QString &language) {
+    m_language = languageOf(language);
+    fill();
+}
+
 QString SettingsViewModel::apply(const QString &key, const QString &value) {
     if (key == QLatin1String("theme"))
         m_shell->setThemeMode(value);
@@ -99,6 +119,8 @@ QString SettingsViewModel::apply(const QString &key, const QString &value) {
         m_shell->setTextScale(value.toDouble());
     else if (key == QLatin1String("lockMinutes"))
         m_shell->setLockMinutes(value.toInt());
+    else if (key == QLatin1String("language"))
+        m_language = languageOf(value);
     else if (key == QLatin1String("speech"))
         m_shell->setShortSpeech(value == shortSpeech);
     else if (key == QLatin1String("ownInk"))
@@ -142,6 +164,13 @@ void SettingsViewModel::fill() {
                    .value = minutesWords(m_shell->lockMinutes())};
     for (const int minutes : ShellViewModel::lockChoices())
         lock.choices << minutesWords(minutes);
+    FormField language{.key = QStringLiteral("language"),
+                       .kind = FieldKind::Choice,
+                       .label = tr("Language and units"),
+                       .hint = tr("Measures are kept as you type them, in centimetres or inches."),
+                       .value = languageWords(m_language)};
+    for (const QString &tag : languages())
+        language.choices << languageWords(tag);
     std::vector<FormField> fields{std::move(theme)};
     if (m_shell->themeMode() == QLatin1String("own")) {
         const QString hint = tr("A name such as navy or cream, or six digits such as #10203A.");
@@ -153,7 +182,7 @@ void SettingsViewModel::fill() {
                           .value = m_shell->ownPaper()});
     }
     const std::vector<FormField> others{
-        std::move(size), std::move(speech), std::move(lock),
+        std::move(size), std::move(speech), std::move(lock), std::move(language),
         FormField{.key = QStringLiteral("keys"), .kind = FieldKind::Heading, .label = tr("Keys")},
         FormField{.key = QStringLiteral("how"),
                   .kind = FieldKind::Quiet,

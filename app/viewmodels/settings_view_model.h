@@ -6,7 +6,7 @@
 namespace app {
 
 /// How the program looks and speaks, and which keys it takes. Names of settings: "theme", "ownInk",
-/// "ownPaper", "textScale", "speech" ("full" or "short"), "lockMinutes", "key.COMMAND" (whose value is "off"
+/// "ownPaper", "textScale", "speech" ("full" or "short"), "lockMinutes", "language" ("en_GB"), "key.COMMAND" (whose value is "off"
 /// for no key).
 class SettingsViewModel : public QObject {
     Q_OBJECT
@@ -24,6 +24,9 @@ public:
     /// is no longer valid is passed over.
     void restore(const std::function<QString(const QString &)> &keptOf);
 
+    /// The language in which the program started; another one holds from the next start on.
+    void showLanguage(const QString &language);
+
 signals:
     /// To be kept for the next start.
     void kept(const QString &key, const QString &value);
@@ -36,6 +39,7 @@ private:
 
     ShellViewModel *m_shell;
     FormModel m_form;
+    QString m_language;
     QString m_refusedKey, m_refusedValue, m_refusedWhy;
 };
 

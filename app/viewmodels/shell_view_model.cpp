@@ -1,4 +1,5 @@
 #include "app/viewmodels/shell_view_model.h"
+#include "app/local_words.h"
 #include "model/contrast.h"
 #include <QColor>
 #include <QVariant>
@@ -42,9 +43,10 @@ QString ShellViewModel::stepLine() const {
     return tr("Step %1 of %2: %3").arg(here->number).arg(numbered).arg(here->title);
 }
 
-void ShellViewModel::say(const QString &text) {
-    if (text.isEmpty())
+void ShellViewModel::say(const QString &sentence) {
+    if (sentence.isEmpty())
         return;
+    const QString text = localWords(sentence);
     m_message = text;
     std::vector<ListRow> kept = m_messages.rows();
     kept.insert(kept.begin(), ListRow{.key = QString::number(++m_messageCount), .title = text});
@@ -152,6 +154,19 @@ void ShellViewModel::setLockMinutes(int minutes) {
         return;
     m_lockMinutes = minutes;
     emit looksChanged();
+}
+
+void ShellViewModel::togglePartner() {
+    m_partnerShown = !m_partnerShown;
+    emit partnerChanged();
+    say(m_partnerShown ? tr("Partner view is open: this page in large words, without names.")
+                       : tr("Partner view is closed."));
+}
+
+void ShellViewModel::toggleBlank() {
+    m_blank = !m_blank;
+    emit blankChanged();
+    say(m_blank ? tr("The screen is blank. Keys and speech go on.") : tr("The screen is shown."));
 }
 
 void ShellViewModel::undo() {
@@ -263,6 +278,8 @@ void ShellViewModel::setLocked(bool locked) {
     if (locked) {
         // Nothing of the client stays behind a lock, not even what was said.
         m_page = {};
+        m_partnerShown = false;
+        emit partnerChanged();
         m_clientName.clear();
         m_clientLine.clear();
         m_steps.setRows({});

@@ -45,6 +45,9 @@ class ShellViewModel : public QObject {
     Q_PROPERTY(QString ownInk READ ownInk NOTIFY looksChanged)
     Q_PROPERTY(QString ownPaper READ ownPaper NOTIFY looksChanged)
     Q_PROPERTY(bool shortSpeech READ isShortSpeech NOTIFY looksChanged)
+    Q_PROPERTY(bool partnerShown READ isPartnerShown NOTIFY partnerChanged)
+    Q_PROPERTY(QStringList partnerLines READ partnerLines NOTIFY partnerChanged)
+    Q_PROPERTY(bool blank READ isBlank NOTIFY blankChanged)
     Q_PROPERTY(QString message READ message NOTIFY messageChanged)
     Q_PROPERTY(app::StepModel *steps READ steps CONSTANT)
     Q_PROPERTY(app::KeyModel *keys READ keys CONSTANT)
@@ -80,6 +83,12 @@ public:
     [[nodiscard]] QString ownPaper() const { return m_ownPaper; }
     /// No hints are spoken.
     [[nodiscard]] bool isShortSpeech() const { return m_shortSpeech; }
+    /// Nothing is to be seen, for instance by a client during a marker test.
+    [[nodiscard]] bool isBlank() const { return m_blank; }
+    /// A second window shows the page in plain large words, for a client or a helper to look at.
+    [[nodiscard]] bool isPartnerShown() const { return m_partnerShown; }
+    /// What it shows: the heading first, and nothing that tells whose page it is.
+    [[nodiscard]] virtual QStringList partnerLines() const { return {pageTitle()}; }
     [[nodiscard]] QString message() const { return m_message; }
     [[nodiscard]] StepModel *steps() { return &m_steps; }
     [[nodiscard]] KeyModel *keys() { return &m_keys; }
@@ -98,6 +107,10 @@ public:
     Q_INVOKABLE void goToStep(int number);
     /// Keeps typing in hand, then closes the record.
     Q_INVOKABLE void lock();
+    /// Opens the second window, or closes it.
+    Q_INVOKABLE void togglePartner();
+    /// Covers the window, or shows it again; keys and speech go on as before.
+    Q_INVOKABLE void toggleBlank();
     Q_INVOKABLE void larger();
     Q_INVOKABLE void smaller();
     Q_INVOKABLE void plainSize();
@@ -138,6 +151,8 @@ signals:
     void changed();
     void looksChanged();
     void messageChanged();
+    void partnerChanged();
+    void blankChanged();
     /// Speak this, also if it is the same again.
     void said(const QString &text);
     /// Before the page goes: controls hand over what is typed.
@@ -171,6 +186,8 @@ private:
     QString m_themeMode = QStringLiteral("light");
     QString m_ownInk = QStringLiteral("#10203A"), m_ownPaper = QStringLiteral("#FFF6D8");
     bool m_shortSpeech = false;
+    bool m_partnerShown = false;
+    bool m_blank = false;
     int m_lockMinutes = 5;
     QElapsedTimer m_sinceProgressSaid;
     double m_progress = 0;

@@ -6,9 +6,9 @@
 namespace app {
 namespace {
 
-QString tr(const char *words, int n = -1) {
-    return QCoreApplication::translate("steps", words, nullptr, n);
-}
+struct Steps {
+    Q_DECLARE_TR_FUNCTIONS(Steps)
+};
 
 Step measured(const model::Case &record, model::Domain domain, const char *key, int number,
               const QString &title) {
@@ -20,9 +20,9 @@ Step measured(const model::Case &record, model::Domain domain, const char *key, 
         ++all;
         done += std::ranges::count(record.measurements, info.test, &model::Measurement::test) > 0 ? 1 : 0;
     }
-    const QString state = done == 0     ? tr("not begun")
-                          : done == all ? tr("done")
-                                        : tr("%1 not tested").arg(all - done);
+    const QString state = done == 0     ? Steps::tr("not begun")
+                          : done == all ? Steps::tr("done")
+                                        : Steps::tr("%1 not tested").arg(all - done);
     return {QLatin1String(key), number, title, state, done == all, false};
 }
 
@@ -33,8 +33,8 @@ Step safetyStep(const model::Case &record) {
     const auto all = static_cast<long>(model::safetyQuestions().size());
     return {QStringLiteral("safety"),
             1,
-            tr("Safety"),
-            asked == all ? tr("done") : tr("%1 not asked").arg(all - asked),
+            Steps::tr("Safety"),
+            asked == all ? Steps::tr("done") : Steps::tr("%1 not asked").arg(all - asked),
             asked == all,
             false};
 }
@@ -50,23 +50,23 @@ std::vector<Step> visitSteps(const Session &session) {
     const bool planned = r.plan && !r.plan->lines.empty();
     const auto open = model::openItems(r, session.today()).size();
     return {
-        {QStringLiteral("client"), 0, tr("Client"), {}, false, false},
+        {QStringLiteral("client"), 0, Steps::tr("Client"), {}, false, false},
         safetyStep(r),
-        measured(r, model::Domain::Sight, "sight", 2, tr("Sight")),
-        measured(r, model::Domain::Touch, "touch", 3, tr("Touch")),
-        measured(r, model::Domain::Reach, "reach", 4, tr("Reach")),
-        {QStringLiteral("kitchen"), 5, tr("Kitchen"),
-         r.places.empty() ? tr("not begun") : tr("%1 places").arg(r.places.size()), !r.places.empty(), false},
-        {QStringLiteral("contents"), 6, tr("Contents"),
-         r.things.empty() ? tr("not begun") : tr("%1 of %2 places").arg(placesWith).arg(r.places.size()),
+        measured(r, model::Domain::Sight, "sight", 2, Steps::tr("Sight")),
+        measured(r, model::Domain::Touch, "touch", 3, Steps::tr("Touch")),
+        measured(r, model::Domain::Reach, "reach", 4, Steps::tr("Reach")),
+        {QStringLiteral("kitchen"), 5, Steps::tr("Kitchen"),
+         r.places.empty() ? Steps::tr("not begun") : Steps::tr("%1 places").arg(r.places.size()), !r.places.empty(), false},
+        {QStringLiteral("contents"), 6, Steps::tr("Contents"),
+         r.things.empty() ? Steps::tr("not begun") : Steps::tr("%1 of %2 places").arg(placesWith).arg(r.places.size()),
          !r.places.empty() && placesWith == static_cast<long>(r.places.size()), false},
-        {QStringLiteral("plan"), 7, tr("Plan"), planned ? tr("worked out") : tr("not begun"), planned, false},
-        {QStringLiteral("goals"), 8, tr("Goals"),
-         r.goals.empty() ? tr("not begun") : tr("%1 agreed").arg(r.goals.size()), !r.goals.empty(), false},
-        {QStringLiteral("papers"), 9, tr("Papers"), {}, false, false},
-        {QStringLiteral("followup"), 0, tr("Follow-up"), open ? tr("%1 open").arg(open) : tr("nothing open"),
+        {QStringLiteral("plan"), 7, Steps::tr("Plan"), planned ? Steps::tr("worked out") : Steps::tr("not begun"), planned, false},
+        {QStringLiteral("goals"), 8, Steps::tr("Goals"),
+         r.goals.empty() ? Steps::tr("not begun") : Steps::tr("%1 agreed").arg(r.goals.size()), !r.goals.empty(), false},
+        {QStringLiteral("papers"), 9, Steps::tr("Papers"), {}, false, false},
+        {QStringLiteral("followup"), 0, Steps::tr("Follow-up"), open ? Steps::tr("%1 open").arg(open) : Steps::tr("nothing open"),
          open == 0, false},
-        {QStringLiteral("progress"), 0, tr("Progress"), {}, false, false},
+        {QStringLiteral("progress"), 0, Steps::tr("Progress"), {}, false, false},
     };
 }
 

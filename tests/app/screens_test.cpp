@@ -2,6 +2,7 @@
 #include "app/page_image_provider.h"
 #include "app/viewmodels/app_shell.h"
 #include "layout_faults.h"
+#include "model/demo.h"
 #include <QDir>
 #include <QGuiApplication>
 #include <QImage>
@@ -78,6 +79,31 @@ TEST_P(Screens, holdEveryWordOfTheInventedClients) {
             expectNoFaults(QString::fromLatin1(page));
     }
     expectNoFaults(QStringLiteral("settings"));
+}
+
+// Names as they come: very long, from right to left, of signs that are no letters, a pasted table.
+TEST_P(Screens, holdNamesOfAnyKind) {
+    ASSERT_NE(window(), nullptr);
+    window()->resize(1280, 800);
+    m_shell.setTextScale(GetParam());
+    const std::vector<QString> names{QString(10'000, QLatin1Char('x')),
+                                     QStringLiteral("\u05d3\u05d5\u05d2\u05de\u05d4 \u05d1\u05d3\u05d5\u05d9\u05d4"),
+                                     QString::fromUtf8("\xF0\x9F\xA5\x95 carrots \xF0\x9F\xA5\x95"),
+                                     QStringLiteral("rice\t2\npasta\t3"), QStringLiteral("a\u0007b\u200fc")};
+    for (std::size_t i = 0; i < names.size(); ++i) {
+        ASSERT_TRUE(m_shell.session().addClient(names[i], QStringLiteral("W%1").arg(i)));
+        const std::string name = names[i].toStdString();
+        ASSERT_TRUE(m_shell.session().edit(QStringLiteral("kitchen"), "test", [&](model::Case &r) {
+            const auto demo = model::demo::nora();
+            r.units = {demo.units.front()};
+            r.places = {demo.places.front()};
+            r.things = {demo.things.front()};
+            r.units.front().name = r.places.front().name = r.things.front().name = name;
+        }));
+        for (const char *page : {"client", "kitchen", "contents", "plan", "papers"})
+            expectNoFaults(QString::fromLatin1(page));
+        m_shell.goTo(QStringLiteral("caseload"));
+    }
 }
 
 class LongList : public Screens {};

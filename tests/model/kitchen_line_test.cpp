@@ -30,6 +30,17 @@ TEST(UnitLine, isReadInTheOrderOfTheWalk) {
     EXPECT_EQ(units->at(6).unit.width->value.value, 60);
 }
 
+TEST(UnitLine, turnsACorner) {
+    const auto units = parseUnits("larder, then the corner; worktop, base cupboard in the corner, fridge");
+    ASSERT_TRUE(units) << units.error().sentence;
+    ASSERT_EQ(units->size(), 4U);
+    EXPECT_FALSE(units->at(0).unit.corner);
+    EXPECT_TRUE(units->at(1).unit.corner);
+    EXPECT_FALSE(units->at(2).unit.corner) << "where it stands, no turn of the walk";
+    EXPECT_FALSE(units->at(3).unit.corner);
+    EXPECT_THAT(parseUnits("larder, corner").error().sentence, HasSubstr("Behind the corner"));
+}
+
 TEST(UnitLine, isRefusedWithASentence) {
     EXPECT_THAT(parseUnits("wibble by the door").error().sentence,
                 HasSubstr("No unit in it: wibble by the door"));
@@ -85,7 +96,7 @@ TEST(KitchenMap, isSaidFromTheDoorClockwise) {
     const auto map = mapInWords(demo::nora());
     EXPECT_EQ(map[0], "From the door, clockwise.");
     EXPECT_EQ(map[1], "1, larder by the door, 50 cm wide, 3 shelves.");
-    EXPECT_EQ(map[2], "2, worktop left of the cooker, 90 cm wide.");
+    EXPECT_EQ(map[2], "Corner. 2, worktop left of the cooker, 90 cm wide.");
     EXPECT_EQ(map[4], "4, drawers left of the cooker, 60 cm wide, 1 drawer.");
     EXPECT_EQ(map.size(), 7U);
     EXPECT_EQ(mapInWords(newCase("A", "B")).front(), "No unit yet.");

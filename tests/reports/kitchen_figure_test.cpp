@@ -1,10 +1,12 @@
 #include "demo_case.h"
 #include "reports/kitchen_figure.h"
+#include <algorithm>
 #include <gmock/gmock.h>
 
 using namespace model;
 using namespace reports;
 using ::testing::HasSubstr;
+using ::testing::Not;
 
 namespace {
 
@@ -102,4 +104,119 @@ TEST(KitchenFigure, beginsANewStripWhenTheWallIsLong) {
 
 TEST(KitchenFigure, isEmptyWithoutUnits) {
     EXPECT_TRUE(kitchenFigure(newCase("", "K1")).boxes.empty());
+}
+
+// The drawing from above.
+
+class FloorFigure : public ::testing::TestWithParam<std::string> {};
+INSTANTIATE_TEST_SUITE_P(Demo, FloorFigure, ::testing::Values("nora", "idris", "tilda"),
+                         [](const auto &of) { return of.param; });
+
+namespace {
+
+/// Every box inside the drawing and none over another.
+void expectApartAndInside(const Figure &figure) {
+    for (std::size_t i = 0; i < figure.boxes.size(); ++i) {
+        const auto &box = figure.boxes[i];
+        EXPECT_GE(box.x, -1e-9);
+        EXPECT_GE(box.y, -1e-9);
+        EXPECT_LE(box.x + box.width, figure.width + 1e-9);
+        EXPECT_LE(box.y + box.height, figure.height + 1e-9);
+        for (std::size_t j = i + 1; j < figure.boxes.size(); ++j)
+            EXPECT_FALSE(overlap(box, figure.boxes[j])) << i << " and " << j;
+    }
+    EXPECT_LE(figure.width, 159.2); // A4 less two margins of one inch
+}
+
+/// A kitchen whose walls hold these many cupboards each.
+Case onWalls(const std::vector<int> &cupboards) {
+    Case record = newCase("", "K1");
+    for (const int here : cupboards)
+        for (int i = 0; i < here; ++i) {
+            record.units.push_back(unit(static_cast<int>(record.units.size()), UnitKind::BaseCupboard, 60,
+                                        "cupboard " + std::to_string(record.units.size() + 1)));
+            record.units.back().corner = i == 0 && record.units.size() > 1;
+        }
+    return record;
+}
+
+const Figure::Box &boxOf(const Figure &figure, const Unit &unit) {
+    return *std::find_if(figure.boxes.begin(), figure.boxes.end(),
+                         [&](const auto &box) { return box.of == unit.id.text; });
+}
+
+} // namespace
+
+TEST_P(FloorFigure, drawsEveryUnitApartAndSaysIt) {
+    const Case record = demo::byName(GetParam()).value();
+    const Figure figure = floorFigure(record);
+    expectApartAndInside(figure);
+    for (const Unit &unit : record.units)
+        EXPECT_THAT(figure.words, HasSubstr(unit.name));
+    EXPECT_THAT(figure.words, HasSubstr("Corner."));
+}
+
+TEST(FloorFigure, goesClockwiseRoundTheRoom) {
+    const Case record = onWalls({2, 3, 2, 1});
+    const Figure figure = floorFigure(record);
+    expectApartAndInside(figure);
+    const auto &left = boxOf(figure, record.units[0]), &far = boxOf(figure, record.units[2]),
+               &right = boxOf(figure, record.units[5]), &door = boxOf(figure, record.units[7]);
+    EXPECT_LT(boxOf(figure, record.units[1]).y, left.y);   // away from the door
+    EXPECT_GT(boxOf(figure, record.units[3]).x, far.x);    // to the right
+    EXPECT_GT(boxOf(figure, record.units[6]).y, right.y);  // and back
+    EXPECT_LT(left.x, right.x);
+    EXPECT_LT(far.y, left.y);
+    EXPECT_GT(door.y, far.y);
+}
+
+TEST(FloorFigure, keepsWallsOfAnyLengthApart) {
+    for (int first = 1; first < 6; ++first)
+        for (int second = 1; second < 6; ++second)
+            for (int third = 1; third < 6; ++third)
+                expectApartAndInside(floorFigure(onWalls({first, second, third})));
+}
+
+TEST(FloorFigure, saysThatNoCornerIsRecorded) {
+    const Figure figure = floorFigure(onWalls({3}));
+    expectApartAndInside(figure);
+    EXPECT_THAT(figure.words, HasSubstr("No corner is recorded"));
+}
+
+TEST(FloorFigure, namesTheUnitsOfAFifthWallInWords) {
+    const Case record = onWalls({1, 1, 1, 1, 1});
+    const Figure figure = floorFigure(record);
+    EXPECT_THAT(figure.words, HasSubstr("Wall 5: 5, cupboard 5"));
+    EXPECT_THAT(figure.words, HasSubstr("first four walls"));
+}
+
+// One unit.
+
+TEST(UnitFigure, drawsShelvesAtTheirHeightsToScale) {
+    Case record = newCase("", "K1");
+    record.units = {unit(0, UnitKind::Larder, 60, "larder")};
+    record.places = {place(record.units[0], 120), place(record.units[0], 60)};
+    for (auto &one : record.places) {
+        one.width = Length{{56}, "", Basis::Measured};
+        one.depth = Length{{40}, "", Basis::Measured};
+        one.clear = Length{{30}, "", Basis::Measured};
+    }
+    record.places[0].name = "top shelf";
+    record.places[1].order = 1;
+    const Figure figure = unitFigure(record, record.units[0].id);
+    ASSERT_EQ(figure.boxes.size(), 3u);
+    const auto &outline = figure.boxes[0], &top = figure.boxes[1], &low = figure.boxes[2];
+    EXPECT_NEAR(top.width / outline.width, 56.0 / 60, 1e-9);
+    EXPECT_NEAR((low.y - top.y) / top.height, 60.0 / 30, 1e-9);
+    EXPECT_THAT(figure.words, HasSubstr("1, top shelf: 56 wide, 30 high, 40 deep, 120 above the floor"));
+    EXPECT_THAT(figure.words, Not(HasSubstr("usual")));
+    record.places[0].depth.reset();
+    EXPECT_THAT(unitFigure(record, record.units[0].id).words, HasSubstr("usual size"));
+}
+
+TEST(UnitFigure, drawsAUnitWithoutPlacesAndNoneThatIsNotThere) {
+    Case record = newCase("", "K1");
+    record.units = {unit(0, UnitKind::Larder, {}, "larder")};
+    EXPECT_EQ(unitFigure(record, record.units[0].id).boxes.size(), 1u);
+    EXPECT_TRUE(unitFigure(record, newId()).boxes.empty());
 }

@@ -1,0 +1,25 @@
+#pragma once
+#include <QString>
+#include <memory>
+
+class QTranslator;
+
+/// The language of the window: texts of the window itself come from Qt's translation files, the sentences of
+/// `model` as they are, with the units of the place beside theirs.
+namespace app {
+
+/// The languages on offer, by their tags: "en_GB", "en_US".
+[[nodiscard]] QStringList languages();
+/// The tag that fits the desktop's language best.
+[[nodiscard]] QString languageOf(const QString &desktop);
+/// What the window's texts are in that language, for QCoreApplication::installTranslator; null for the one in
+/// which they are written, or one that is not on offer.
+[[nodiscard]] std::unique_ptr<QTranslator> translatorFor(const QString &language);
+
+/// Sentences of `model` show customary units as well from now on: "80 cm (31.5 in)".
+void showCustomaryUnits(bool show);
+/// The sentence with lengths, weights and temperatures in customary units behind the metric ones, if they are
+/// shown; else as it is. 1 in is 2.54 cm, 1 lb 0.45359237 kg, exactly (international yard and pound, 1959).
+[[nodiscard]] QString localWords(const QString &sentence);
+
+} // namespace app
