@@ -31,8 +31,12 @@ struct MarkerRules {
     double noLargerSetBelow = 0.02; // a test ends if no larger set is more probable than this
     double lookAhead = 1;           // weight of the best set one mark larger still, when a set is aimed at
     bool surestSet = true;          // of equally large sets take the surest, not the one of smallest indices
-    std::vector<RaisedCredible> raised{{0.6, 0.95}};       // by sensitivity, lowest first
-    std::vector<RaisedCredible> raisedByFelt{{0.7, 0.96}}; // by the share felt of all features, lowest first
+    bool sharedInformation = true;  // the next pair tells most of all pairs asked about, not of itself alone
+    std::vector<RaisedCredible> raised{{0.6, 0.95}}; // by sensitivity, lowest first
+    std::vector<RaisedCredible> raisedByFelt = {};   // by the share felt of all features, lowest first
+    bool wholeTarget = false; // a set to aim at counts with all its pairs, accepted or not
+    int confirmLast = 0;      // the last trials go to pairs of the accepted set
+    double confirmTo = 0;     // that are less sure than this, as do those when no larger set is likely
     friend bool operator==(const MarkerRules &, const MarkerRules &) = default;
 };
 
@@ -105,7 +109,9 @@ private:
     [[nodiscard]] std::optional<MarkerTestEnd> endOf(const MarkerTestState &state,
                                                      const LikelySet &target) const;
     [[nodiscard]] GivenPair nextTrial(const MarkerTestState &state, const LikelySet &target) const;
-    [[nodiscard]] GivenPair nextPair(const std::vector<PairResult> &pairs, MarkSet target) const;
+    [[nodiscard]] GivenPair nextPair(const std::vector<PairResult> &pairs,
+                                     const std::vector<bool> &asked) const;
+    [[nodiscard]] std::vector<bool> toConfirm(const MarkerTestState &state) const;
     [[nodiscard]] bool earlyEndAllowed(const MarkerTestState &state) const;
 
     MarkerTestSetup m_setup;

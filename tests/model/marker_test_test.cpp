@@ -105,7 +105,7 @@ TEST(MarkerTest, endsWithNoPairForAFingerThatFeelsNothing) {
     EXPECT_THAT(state.accepted, SizeIs(1));
     EXPECT_FALSE(state.weakest);
     EXPECT_TRUE(state.raised);
-    EXPECT_DOUBLE_EQ(state.credible, 0.96);
+    EXPECT_DOUBLE_EQ(state.credible, 0.95);
 }
 
 TEST(MarkerTest, acceptsNothingThatWasNotFeltTwice) {
