@@ -95,9 +95,9 @@ void addTests(Case &record, Date date) {
     using enum Test;
     addMeasurements(
         record,
-        {{DistanceAcuity, Side::Right, "6/95", "3 m", "Letter chart, own glasses"},
-         {DistanceAcuity, Side::Left, "6/60", "3 m", "Letter chart, own glasses"},
-         {NearAcuity, Side::Both, "N20", "25 cm", "Reading card, own glasses, lamp"},
+        {{DistanceAcuity, Side::Right, "6/95", "3 m", "Own glasses", "", "", "letters in rows"},
+         {DistanceAcuity, Side::Left, "6/60", "3 m", "Own glasses", "", "", "letters in rows"},
+         {NearAcuity, Side::Both, "N20", "25 cm", "Own glasses, lamp", "", "", "words on a reading card"},
          {ContrastSensitivity, Side::Both, "0.9", "", "Letter chart"},
          {FieldLoss, Side::NotStated, "centre", "", "As the eye clinic wrote"},
          {PreferredPrint, Side::Both, "28 point", "30 cm", "At her table, with her lamp"},
@@ -107,8 +107,8 @@ void addTests(Case &record, Date date) {
           "30 cm", "sheet A"},
          {Adaptation, Side::NotStated, "About a minute from the bright hall to the kitchen"},
          {UsableVision, Side::Both, "yes"},
-         {Monofilament, Side::Right, "3.22", "", "Index finger"},
-         {TwoPointStatic, Side::Right, "5 mm", "", "Index finger"},
+         {Monofilament, Side::Right, "3.22", "", "", "", "index"},
+         {TwoPointStatic, Side::Right, "5 mm", "", "", "", "index"},
          {AcceptedMarks, Side::NotStated, "large-bump, ribbed-band, cord, bump-row, ridge, large-print", "",
           "Marker test at the table, second visit"},
          {Stature, Side::NotStated, "", "", "", "Does not stand without her walker"},

@@ -30,15 +30,18 @@ QString ownHelp(const QString &page) {
         {"legible",
          tr("Whether a printed label can be read where it stands: arrows go through the labels.\n"
             "Distance and slant follow from eye height and shelf; light and sizes from the kitchen page.")},
-        {"touch", tr("Type what was felt: the marking of the lightest filament, millimetres of two points.\n"
+        {"touch", tr("Choose the finger first: each finger of each hand has results of its own.\n"
+                     "Type what was felt: the marking of the lightest filament, millimetres of two points.\n"
                      "A test that was not done: not tested, and why.")},
         {"markertest", tr("Which marks this client can tell apart. Lay the marks into the slots, put "
                           "headphones on, begin.\n"
                           "In the trial: J same, F different, U unsure, Space repeat, Backspace takes the "
                           "answer back. Only "
                           "slots are spoken.")},
-        {"markerkit", tr("The marks at hand, with their features, what they bear and their cautions.\n"
-                         "F2 or Return changes the mark in hand; own marks can be added.")},
+        {"markerkit",
+         tr("The marks at hand, with their features, what they bear and their cautions.\n"
+            "F2 or Return changes the mark in hand; own marks can be added.\n"
+            "The kit sheet, every mark with what it bears, goes into the folder of the papers.")},
         {"reach",
          tr("Type heights with their unit: 142 cm, 4 ft 8 in. From stature alone they are estimated.")},
         {"kitchen",
