@@ -1,5 +1,6 @@
 #include "model/demo.h"
 #include "model/demo_parts.h"
+#include "model/touch_test_result.h"
 
 /// All in this file is invented: the person, the home, every figure.
 namespace model::demo {
@@ -120,6 +121,24 @@ void addTests(Case &record, Date date) {
         date);
 }
 
+/// A first try with four marks, which she told apart; the whole test of the next visit stands before it.
+void addMarkerTest(Case &record, Date date) {
+    TouchTestRecord test =
+        newTouchTest(record, {"large-bump", "ribbed-band", "cord", "bump-row"}, false, 1808);
+    test.id = {"demo-tilda-touch-test-1"};
+    test.begun = date;
+    test.hand = Side::Right;
+    test.finger = "index";
+    test.condition = "dry, warm";
+    MarkerTest running(setupOf(test));
+    while (const auto next = running.state().next) {
+        const TouchAnswer answer = next->isCatch() ? TouchAnswer::Same : TouchAnswer::Different;
+        running.add({*next, answer});
+        test.trials.push_back({*next, answer, isoDate(date) + "T10:30:00", test.hand, test.finger});
+    }
+    record.touchTests.push_back(std::move(test));
+}
+
 void addHistory(Case &record) {
     addVisit(record, day(2026, 8, 18), "Assessment; goals written with Tilda and her daughter.",
              "Marker test.");
@@ -160,6 +179,7 @@ Case tilda() {
     addWhoAndWhy(record);
     addSafety(record, day(2026, 11, 10));
     addTests(record, day(2026, 9, 8));
+    addMarkerTest(record, day(2026, 8, 18));
     addKitchen(record, units, places);
     thingNamed(record, "tablets").keep = 3;
     thingNamed(record, "soup").allergens = {{"celery", AllergenState::MayContain, ""}};

@@ -120,6 +120,8 @@ void MarkerTest::add(const MarkerAnswer &answer) {
     m_posterior.answer(answer.given.first, answer.given.second, !different);
     if (isCatch) {
         m_catchesDifferent += different && m_catches <= catchesWatched ? 1 : 0;
+        ++m_catchesAnswered;
+        m_catchesSame += different ? 0 : 1;
         return;
     }
     Count &count = m_counts[m_posterior.pairOf(answer.given.first, answer.given.second)];
@@ -138,10 +140,17 @@ std::vector<PairResult> MarkerTest::pairs(double credible) const {
                               .different = m_counts[pair].different,
                               .good = m_posterior.good(pair),
                               .confusion = m_posterior.confusion(pair)};
-            result.accepted = result.good >= credible && result.trials >= directTrials;
+            result.accepted = result.good >= credible && result.trials >= directTrials && !tellNothing();
             all.push_back(result);
         }
     return all;
+}
+
+/// Who calls the same mark different nearly every time says "different" to everything: that tells nothing of
+/// any pair. The share is a default of this program.
+bool MarkerTest::tellNothing() const {
+    constexpr int oneIn = 10;
+    return m_catchesAnswered >= catchesWatched && oneIn * m_catchesSame <= m_catchesAnswered;
 }
 
 /// The first catch trials come before any verdict, and where answers vary many more trials do.
@@ -167,6 +176,7 @@ MarkerTestState MarkerTest::state() const {
     state.credible = credibleFor(state.sensitivity, m_posterior.felt());
     state.raised = state.credible > m_setup.credible;
     state.answersVary = m_catchesDifferent > mostDifferent;
+    state.tellNothing = tellNothing();
     state.pairs = pairs(state.credible);
     const Goodness goodness = goodnessOf(m_posterior.markCount(), state.pairs);
     const MarkSet best = m_setup.rules.surestSet ? surestLargestSet(goodness.accepted, goodness.good)
@@ -197,6 +207,8 @@ std::optional<MarkerTestEnd> MarkerTest::endOf(const MarkerTestState &state, con
         return MarkerTestEnd::Limit;
     if (!earlyEndAllowed(state))
         return std::nullopt;
+    if (state.tellNothing)
+        return MarkerTestEnd::NoLargerSet;
     if (state.accepted.size() == m_posterior.markCount())
         return MarkerTestEnd::AllIn;
     if (target.mostProbable < m_setup.rules.noLargerSetBelow && !anyOf(toConfirm(state)))

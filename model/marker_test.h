@@ -82,6 +82,7 @@ struct MarkerTestState {
     double credible = 0.90;            // in force
     bool raised = false;               // because the sensitivity is low
     bool answersVary = false;          // "different" to more than 2 of the first 8 catch trials
+    bool tellNothing = false;          // "different" to nearly all catch trials: no pair is accepted
     friend bool operator==(const MarkerTestState &, const MarkerTestState &) = default;
 };
 
@@ -112,6 +113,7 @@ private:
     [[nodiscard]] GivenPair nextPair(const std::vector<PairResult> &pairs,
                                      const std::vector<bool> &asked) const;
     [[nodiscard]] std::vector<bool> toConfirm(const MarkerTestState &state) const;
+    [[nodiscard]] bool tellNothing() const;
     [[nodiscard]] bool earlyEndAllowed(const MarkerTestState &state) const;
 
     MarkerTestSetup m_setup;
@@ -119,7 +121,8 @@ private:
     std::vector<Count> m_counts; // by pair
     std::optional<GivenPair> m_lastUnsure;
     int m_trials = 0;
-    int m_catches = 0, m_catchesDifferent = 0; // different: of the first 8
+    int m_catches = 0, m_catchesDifferent = 0;    // different: of the first 8
+    int m_catchesAnswered = 0, m_catchesSame = 0; // of all
     bool m_stopped = false;
 };
 

@@ -65,9 +65,8 @@ std::optional<BetterEye> acuityFinding(const Case &record, Test test, std::vecto
     }
     const std::string at = eye->distance.empty() ? "" : " at " + eye->distance;
     std::string because = "Typed as " + eye->typed + at + ": " + eyeWords(*eye) + ".";
-    because += chartWords(eye->chart);
     if (eye->acuity.logMar)
-        because += otherNotations(test, *eye);
+        because += chartWords(eye->chart) + otherNotations(test, *eye);
     else
         because += " Below every chart, so no print size follows.";
     all.push_back(measured(Domain::Sight, topic, wordsOf(eye->acuity), because, acuitySource, eye->from));

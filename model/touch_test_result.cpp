@@ -39,6 +39,8 @@ std::string certaintyWords(const MarkerTestState &state) {
 }
 
 std::string varyWords(const MarkerTestState &state) {
+    if (state.tellNothing)
+        return " The same mark given twice was called different nearly every time: the answers tell nothing.";
     return state.answersVary ? " Answers vary: the same mark given twice was often called different." : "";
 }
 

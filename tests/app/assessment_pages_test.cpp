@@ -10,7 +10,6 @@ namespace app {
 namespace {
 
 using testing::HasSubstr;
-using testing::Not;
 
 /// Nora, as the practice caseload has her.
 class Assessment : public ::testing::Test {

@@ -9,7 +9,6 @@ namespace model::fixtures {
 namespace {
 
 using testing::HasSubstr;
-using testing::IsEmpty;
 
 Case withStature(const std::string &typed) {
     Case record = unworried("Invented", "I0");
