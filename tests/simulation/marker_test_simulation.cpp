@@ -185,8 +185,9 @@ int main(int argc, char **argv) {
         for (const Group &group : groups()) {
             Tally tally;
             const int count = &group == &groups().back() ? ofNeuropathy : clients;
-            for (int i = 0; i < count; ++i)
-                run(method, group, static_cast<std::uint64_t>(firstSeed + i), tally);
+            const auto first = static_cast<std::uint64_t>(firstSeed);
+            for (std::uint64_t seed = first; tally.clients < count; ++seed)
+                run(method, group, seed, tally);
             print(method, group, tally);
             std::fflush(stdout);
         }
