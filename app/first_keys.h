@@ -8,8 +8,8 @@
 namespace app {
 
 /// Takes, in the window it lies in, those keys that must come before any control and any dialog: lock, say
-/// again, where am I, text size, undo, redo. A control whose property `unsaved` is true (typing that is not yet part of
-/// the record) keeps undo and redo for itself.
+/// again, where am I, text size, undo, redo. A control whose property `unsaved` is true (typing that is not
+/// yet part of the record) keeps undo and redo for itself.
 class FirstKeys : public QQuickItem {
     Q_OBJECT
     QML_ELEMENT

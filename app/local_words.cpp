@@ -22,7 +22,8 @@ constexpr std::array measures{Measure{"cm", "in", 1 / cmInAnInch, 0, 1},
                               Measure{"degrees Celsius", "degrees Fahrenheit", 1.8, 32, 0}};
 
 QString converted(const QString &number, const Measure &measure) {
-    QString words = QString::number(number.toDouble() * measure.factor + measure.offset, 'f', measure.decimals);
+    QString words =
+        QString::number(number.toDouble() * measure.factor + measure.offset, 'f', measure.decimals);
     if (words.endsWith(QLatin1String(".0")))
         words.chop(2);
     return words == QLatin1String("-0") ? QStringLiteral("0") : words;
@@ -38,7 +39,8 @@ QString withUnit(const QString &sentence, const Measure &measure) {
         const auto match = found.next();
         out += sentence.mid(done, match.capturedEnd() - done) + QStringLiteral(" (");
         if (match.hasCaptured(1))
-            out += converted(match.captured(1), measure) + QLatin1Char(' ') + match.captured(2) + QLatin1Char(' ');
+            out += converted(match.captured(1), measure) + QLatin1Char(' ') + match.captured(2) +
+                   QLatin1Char(' ');
         out += converted(match.captured(3), measure) + QLatin1Char(' ') + QLatin1String(measure.unit) +
                QLatin1Char(')');
         done = match.capturedEnd();

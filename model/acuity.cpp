@@ -42,6 +42,14 @@ bool isTestDistance(std::string rest) {
     return value && value->value > 0 && std::find(units.begin(), units.end(), value->unit) != units.end();
 }
 
+/// "with projection", "no projection": what may follow LP.
+bool isProjection(const std::string &rest) {
+    const std::array<std::string, 6> said{"with projection",      "with accurate projection",
+                                          "with good projection", "without projection",
+                                          "no projection",        "with poor projection"};
+    return std::find(said.begin(), said.end(), rest) != said.end();
+}
+
 struct Category {
     const char *name;
     BelowChart below;
@@ -72,8 +80,7 @@ Attempt belowChart(const std::string &text) {
         const bool light = category.below == BelowChart::LightPerception;
         const bool fingers =
             category.below == BelowChart::CountingFingers || category.below == BelowChart::HandMovement;
-        if (rest.empty() || (light && (rest == "with projection" || rest == "without projection")) ||
-            (fingers && isTestDistance(rest)))
+        if (rest.empty() || (light && isProjection(rest)) || (fingers && isTestDistance(rest)))
             return Acuity{std::nullopt, category.below};
     }
     return std::nullopt;

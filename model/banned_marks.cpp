@@ -11,21 +11,23 @@ struct Ban {
     bool (*concerns)(const Marker &);
     const char *what; // is wrong with the mark
     const char *fact; // that the question asks about
+    const char *ruledOutBy;
 };
 
 const std::vector<Ban> &bans() {
     static const std::vector<Ban> all{
-        {SafetyQuestion::Implant, [](const Marker &m) { return m.magnetic; }, "magnetic", "implant"},
+        {SafetyQuestion::Implant, [](const Marker &m) { return m.magnetic; }, "magnetic", "implant",
+         "an implant"},
         {SafetyQuestion::LatexAllergy, [](const Marker &m) { return m.latex; }, "natural rubber",
-         "latex allergy"},
+         "latex allergy", "a latex allergy"},
         {SafetyQuestion::AdhesiveReaction, [](const Marker &m) { return m.adhesive; }, "sticky",
-         "skin reaction to adhesive"},
+         "skin reaction to adhesive", "a skin reaction to adhesive, on things held long"},
         {SafetyQuestion::ReducedProtectiveFeeling, [](const Marker &m) { return m.sharp; }, "sharp or rough",
-         "reduced feeling in the hands"},
+         "reduced feeling in the hands", "reduced feeling in the hands"},
         {SafetyQuestion::FragileSkin, [](const Marker &m) { return m.sharp; }, "sharp or rough",
-         "skin that tears easily"},
+         "skin that tears easily", "skin that tears easily"},
         {SafetyQuestion::HearsSpeech, [](const Marker &m) { return m.medium == MarkMedium::SpokenTag; },
-         "speaks", "hears speech in the kitchen"},
+         "speaks", "hears speech in the kitchen", "speech not heard in the kitchen's noise"},
     };
     return all;
 }
@@ -63,6 +65,16 @@ std::string whoMaySwallow(const Household &household) {
 }
 
 } // namespace
+
+std::vector<std::string> factsThatBan(const Marker &marker) {
+    std::vector<std::string> facts;
+    for (const Ban &ban : bans())
+        if (ban.concerns(marker))
+            facts.push_back(std::string(ban.ruledOutBy) + " (" + ban.what + ")");
+    if (marker.chokingSize)
+        facts.emplace_back("a child, an adult with memory loss or a pet at home (small enough to swallow)");
+    return facts;
+}
 
 std::map<std::string, std::string> bannedMarksOf(const Case &record, bool protectionReduced) {
     std::map<std::string, std::string> banned;

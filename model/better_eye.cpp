@@ -42,6 +42,7 @@ std::optional<BetterEye> betterEye(const std::vector<const Measurement *> &resul
     BetterEye eye{chosen->acuity,
                   chosen->result->typed,
                   chosen->result->distanceTyped,
+                  chosen->result->chart,
                   chosen->result->side,
                   chosen->result->withGlasses,
                   static_cast<int>(bestOfDay.size()),

@@ -12,6 +12,7 @@ struct BetterEye {
     Acuity acuity;
     std::string typed;
     std::string distance; // as typed; may be empty
+    std::string chart;    // in words; may be empty
     Side side = Side::NotStated;
     bool withGlasses = false;
     int days = 1;               // recorded days that count

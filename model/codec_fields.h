@@ -43,8 +43,8 @@ template<class A> void fields(A &a, Diet &v) {
 
 template<class A> void fields(A &a, Measurement &v) {
     a("test", v.test), a("side", v.side), a("typed", v.typed), a("distance", v.distanceTyped);
-    a("method", v.method), a("finger", v.finger), a("with-glasses", v.withGlasses), a("date", v.date);
-    a("not-tested-because", v.notTestedBecause);
+    a("chart", v.chart), a("method", v.method), a("finger", v.finger), a("with-glasses", v.withGlasses);
+    a("date", v.date), a("not-tested-because", v.notTestedBecause);
 }
 
 template<class A> void fields(A &a, Marker &v) {

@@ -92,8 +92,9 @@ void addMeasurements(Case &record, const std::vector<MeasurementRow> &rows, Date
                                        .side = row.side,
                                        .typed = row.typed,
                                        .distanceTyped = row.distance,
+                                       .chart = row.chart,
                                        .method = row.method,
-                                       .finger = {},
+                                       .finger = row.finger,
                                        .withGlasses = infoOf(row.test).domain == Domain::Sight,
                                        .date = date,
                                        .notTestedBecause = row.notTestedBecause});

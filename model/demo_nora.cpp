@@ -81,26 +81,27 @@ void addSafety(Case &record, Date date) {
 
 void addTests(Case &record, Date date) {
     using enum Test;
-    addMeasurements(record,
-                    {{DistanceAcuity, Side::Right, "6/60", "6 m", "Letter chart, own glasses"},
-                     {DistanceAcuity, Side::Left, "6/36", "6 m", "Letter chart, own glasses"},
-                     {NearAcuity, Side::Both, "N18", "25 cm", "Reading card, own glasses, lamp"},
-                     {ContrastSensitivity, Side::Both, "1.05", "", "Letter chart"},
-                     {PreferredPrint, Side::Both, "26 point", "30 cm", "At her table, with her lamp"},
-                     {UsableVision, Side::Both, "yes"},
-                     {Glare, Side::Both, "Window behind the sink dazzles in the morning"},
-                     {Monofilament, Side::Right, "3.84", "", "Index finger"},
-                     {Monofilament, Side::Left, "3.84", "", "Index finger"},
-                     {TwoPointStatic, Side::Right, "8 mm", "", "Index finger"},
-                     {ShapeNaming, Side::Right, "4/5"},
-                     {AcceptedMarks, Side::NotStated, "", "", "", "Left for the second visit, out of time"},
-                     {Stature, Side::NotStated, "158 cm"},
-                     {KnuckleHeight, Side::NotStated, "70 cm"},
-                     {ShoulderHeight, Side::NotStated, "129 cm"},
-                     {ReachLow, Side::NotStated, "35 cm"},
-                     {ReachHigh, Side::NotStated, "175 cm"},
-                     {SafeLift, Side::NotStated, "2.5 kg"}},
-                    date);
+    addMeasurements(
+        record,
+        {{DistanceAcuity, Side::Right, "6/60", "6 m", "Own glasses", "", "", "letters in rows"},
+         {DistanceAcuity, Side::Left, "6/36", "6 m", "Own glasses", "", "", "letters in rows"},
+         {NearAcuity, Side::Both, "N18", "25 cm", "Own glasses, lamp", "", "", "words on a reading card"},
+         {ContrastSensitivity, Side::Both, "1.05", "", "Letter chart"},
+         {PreferredPrint, Side::Both, "26 point", "30 cm", "At her table, with her lamp"},
+         {UsableVision, Side::Both, "yes"},
+         {Glare, Side::Both, "Window behind the sink dazzles in the morning"},
+         {Monofilament, Side::Right, "3.84", "", "", "", "index"},
+         {Monofilament, Side::Left, "3.84", "", "", "", "index"},
+         {TwoPointStatic, Side::Right, "8 mm", "", "", "", "index"},
+         {ShapeNaming, Side::Right, "4/5"},
+         {AcceptedMarks, Side::NotStated, "", "", "", "Left for the second visit, out of time"},
+         {Stature, Side::NotStated, "158 cm"},
+         {KnuckleHeight, Side::NotStated, "70 cm"},
+         {ShoulderHeight, Side::NotStated, "129 cm"},
+         {ReachLow, Side::NotStated, "35 cm"},
+         {ReachHigh, Side::NotStated, "175 cm"},
+         {SafeLift, Side::NotStated, "2.5 kg"}},
+        date);
 }
 
 } // namespace

@@ -35,6 +35,8 @@ struct MeasurementRow {
     const char *distance = "";
     const char *method = "";
     const char *notTestedBecause = "";
+    const char *finger = "";
+    const char *chart = "";
 };
 
 struct AnswerRow {

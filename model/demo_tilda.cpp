@@ -1,5 +1,6 @@
 #include "model/demo.h"
 #include "model/demo_parts.h"
+#include "model/touch_test_result.h"
 
 /// All in this file is invented: the person, the home, every figure.
 namespace model::demo {
@@ -95,9 +96,9 @@ void addTests(Case &record, Date date) {
     using enum Test;
     addMeasurements(
         record,
-        {{DistanceAcuity, Side::Right, "6/95", "3 m", "Letter chart, own glasses"},
-         {DistanceAcuity, Side::Left, "6/60", "3 m", "Letter chart, own glasses"},
-         {NearAcuity, Side::Both, "N20", "25 cm", "Reading card, own glasses, lamp"},
+        {{DistanceAcuity, Side::Right, "6/95", "3 m", "Own glasses", "", "", "letters in rows"},
+         {DistanceAcuity, Side::Left, "6/60", "3 m", "Own glasses", "", "", "letters in rows"},
+         {NearAcuity, Side::Both, "N20", "25 cm", "Own glasses, lamp", "", "", "words on a reading card"},
          {ContrastSensitivity, Side::Both, "0.9", "", "Letter chart"},
          {FieldLoss, Side::NotStated, "centre", "", "As the eye clinic wrote"},
          {PreferredPrint, Side::Both, "28 point", "30 cm", "At her table, with her lamp"},
@@ -107,8 +108,8 @@ void addTests(Case &record, Date date) {
           "30 cm", "sheet A"},
          {Adaptation, Side::NotStated, "About a minute from the bright hall to the kitchen"},
          {UsableVision, Side::Both, "yes"},
-         {Monofilament, Side::Right, "3.22", "", "Index finger"},
-         {TwoPointStatic, Side::Right, "5 mm", "", "Index finger"},
+         {Monofilament, Side::Right, "3.22", "", "", "", "index"},
+         {TwoPointStatic, Side::Right, "5 mm", "", "", "", "index"},
          {AcceptedMarks, Side::NotStated, "large-bump, ribbed-band, cord, bump-row, ridge, large-print", "",
           "Marker test at the table, second visit"},
          {Stature, Side::NotStated, "", "", "", "Does not stand without her walker"},
@@ -118,6 +119,24 @@ void addTests(Case &record, Date date) {
          {ReachHigh, Side::NotStated, "150 cm"},
          {SafeLift, Side::NotStated, "1.7 kg"}},
         date);
+}
+
+/// A first try with four marks, which she told apart; the whole test of the next visit stands before it.
+void addMarkerTest(Case &record, Date date) {
+    TouchTestRecord test =
+        newTouchTest(record, {"large-bump", "ribbed-band", "cord", "bump-row"}, false, 1808);
+    test.id = {"demo-tilda-touch-test-1"};
+    test.begun = date;
+    test.hand = Side::Right;
+    test.finger = "index";
+    test.condition = "dry, warm";
+    MarkerTest running(setupOf(test));
+    while (const auto next = running.state().next) {
+        const TouchAnswer answer = next->isCatch() ? TouchAnswer::Same : TouchAnswer::Different;
+        running.add({*next, answer});
+        test.trials.push_back({*next, answer, isoDate(date) + "T10:30:00", test.hand, test.finger});
+    }
+    record.touchTests.push_back(std::move(test));
 }
 
 void addHistory(Case &record) {
@@ -160,6 +179,7 @@ Case tilda() {
     addWhoAndWhy(record);
     addSafety(record, day(2026, 11, 10));
     addTests(record, day(2026, 9, 8));
+    addMarkerTest(record, day(2026, 8, 18));
     addKitchen(record, units, places);
     thingNamed(record, "tablets").keep = 3;
     thingNamed(record, "soup").allergens = {{"celery", AllergenState::MayContain, ""}};

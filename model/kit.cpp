@@ -55,6 +55,30 @@ Result<void> check(const Case &record, const Marker &marker) {
 
 } // namespace
 
+std::string wordsOf(Surface surface) {
+    switch (surface) {
+    case Surface::Glass:
+        return "glass";
+    case Surface::Metal:
+        return "metal";
+    case Surface::Plastic:
+        return "plastic";
+    case Surface::Card:
+        return "card";
+    case Surface::Foil:
+        return "foil";
+    case Surface::Paper:
+        return "paper";
+    case Surface::Cloth:
+        return "cloth";
+    case Surface::Ceramic:
+        return "ceramic";
+    case Surface::Wood:
+        return "wood";
+    }
+    return {};
+}
+
 const Marker *markerIn(const Case &record, const std::string &key) {
     if (const KitMark *change = changeOf(record, key))
         return &change->marker;

@@ -23,4 +23,9 @@ namespace model {
 /// Takes back every change of a mark of the program's kit; removes an own mark.
 void forgetMark(Case &record, const std::string &key);
 
+/// The safety facts that rule the mark out, with what of it they concern: "an implant (magnetic)".
+[[nodiscard]] std::vector<std::string> factsThatBan(const Marker &marker);
+/// "glass".
+[[nodiscard]] std::string wordsOf(Surface surface);
+
 } // namespace model

@@ -165,7 +165,8 @@ std::vector<std::string> mapInWords(const Case &record) {
     out.emplace_back("From the door, clockwise.");
     for (std::size_t i = 0; i < record.units.size(); ++i) {
         const Unit &unit = record.units[i];
-        std::string line = (unit.corner && i > 0 ? "Corner. " : "") + std::to_string(i + 1) + ", " + unit.name;
+        std::string line =
+            (unit.corner && i > 0 ? "Corner. " : "") + std::to_string(i + 1) + ", " + unit.name;
         if (unit.width)
             line += ", " + std::to_string(std::lround(unit.width->value.value)) + " cm wide";
         out.push_back(line + placesInWords(record, unit) + ".");

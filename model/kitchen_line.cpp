@@ -75,11 +75,10 @@ std::optional<UnitKind> kindOf(const std::vector<Word> &all) {
 
 WorkArea areaOf(const std::vector<Word> &all, UnitKind kind) {
     static constexpr std::array areas{
-        std::pair{"sink", WorkArea::Sink},     std::pair{"cooker", WorkArea::Hob},
-        std::pair{"hob", WorkArea::Hob},       std::pair{"oven", WorkArea::Hob},
-        std::pair{"stove", WorkArea::Hob},
-        std::pair{"fridge", WorkArea::Fridge}, std::pair{"table", WorkArea::Table},
-        std::pair{"door", WorkArea::Entry}};
+        std::pair{"sink", WorkArea::Sink},   std::pair{"cooker", WorkArea::Hob},
+        std::pair{"hob", WorkArea::Hob},     std::pair{"oven", WorkArea::Hob},
+        std::pair{"stove", WorkArea::Hob},   std::pair{"fridge", WorkArea::Fridge},
+        std::pair{"table", WorkArea::Table}, std::pair{"door", WorkArea::Entry}};
     for (const auto &area : areas)
         if (std::ranges::find(all, area.first, &Word::single) != all.end())
             return area.second;

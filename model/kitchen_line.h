@@ -13,9 +13,9 @@ struct UnitSaid {
 };
 
 /// Reads units in the order of the walk: "larder by the door 50 cm 4 shelves, worktop, wall cupboard left of
-/// the cooker 2 shelves". A comma or semicolon ends a unit. "Corner" between two units begins a new wall. The kind follows from its words, a work area from
-/// "sink", "cooker", "fridge", "table" and "door". Fails with NotUnderstood for an empty line, one without any
-/// kind, or a corner that no unit follows.
+/// the cooker 2 shelves". A comma or semicolon ends a unit. "Corner" between two units begins a new wall. The
+/// kind follows from its words, a work area from "sink", "cooker", "fridge", "table" and "door". Fails with
+/// NotUnderstood for an empty line, one without any kind, or a corner that no unit follows.
 [[nodiscard]] Result<std::vector<UnitSaid>> parseUnits(const std::string &line);
 
 /// "Top shelf", "second drawer", "worktop": the usual name of a place of such a unit.

@@ -87,6 +87,13 @@ std::size_t sizeOf(MarkSet set) {
     return static_cast<std::size_t>(std::popcount(set));
 }
 
+MarkSet setOf(const std::vector<std::size_t> &marks) {
+    MarkSet set = 0;
+    for (const std::size_t mark : marks)
+        set |= one << mark;
+    return set;
+}
+
 MarkSet largestSet(const std::vector<MarkSet> &accepted) {
     assert(accepted.size() <= mostMarks);
     const MarkSet end = one << accepted.size();
@@ -102,11 +109,14 @@ MarkSet largestSet(const std::vector<MarkSet> &accepted) {
 }
 
 MarkSet surestLargestSet(const std::vector<MarkSet> &accepted, const std::vector<std::vector<double>> &good) {
-    const std::size_t size = sizeOf(largestSet(accepted));
     std::vector<double> logs = logProducts(std::vector<MarkSet>(accepted.size(), 0), good);
-    for (MarkSet set = 1; set < logs.size(); ++set)
-        if (!isWhole(set, accepted))
+    std::size_t size = 0;
+    for (MarkSet set = 1; set < logs.size(); ++set) {
+        if (isWhole(set, accepted))
+            size = std::max(size, sizeOf(set));
+        else
             logs[set] = never;
+    }
     return best(logs, size);
 }
 

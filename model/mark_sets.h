@@ -14,6 +14,7 @@ using MarkSet = std::uint32_t;
 /// The marks of a set in order.
 [[nodiscard]] std::vector<std::size_t> marksOf(MarkSet set);
 [[nodiscard]] std::size_t sizeOf(MarkSet set);
+[[nodiscard]] MarkSet setOf(const std::vector<std::size_t> &marks);
 
 /// The largest set of which every pair is accepted; of equal ones the one with the smallest indices.
 /// `accepted[a]` holds the marks that mark a is told apart from. At most mostMarks marks.

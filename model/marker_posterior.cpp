@@ -249,13 +249,14 @@ double MarkerPosterior::felt() const {
     return distance / expected;
 }
 
-double MarkerPosterior::information(std::size_t index) const {
+double MarkerPosterior::information(std::size_t index, const std::vector<std::size_t> &others) const {
     const Pair &pair = m_pairs[index];
     const auto &weight = weights();
     const std::size_t firstOfGood = firstGood();
     std::array<Spread, criteria> answeredSame{};
     for (std::size_t c = 0; c < criteria; ++c)
         answeredSame[c] = times(pair.likelihood[c], sameGrid()[c]);
+    std::vector<double> sameInCell(cells(), 0); // and the cell
     double same = 0;
     double sameAndGood = 0;
     for (std::size_t cell = 0; cell < cells(); ++cell) {
@@ -266,11 +267,20 @@ double MarkerPosterior::information(std::size_t index) const {
         const double scale = weight[cell] / std::exp(pair.evidence[cell]);
         const double ofGood = dot(expected, answered, firstOfGood, distances);
         sameAndGood += scale * ofGood;
-        same += scale * (ofGood + dot(expected, answered, 0, firstOfGood));
+        sameInCell[cell] = scale * (ofGood + dot(expected, answered, 0, firstOfGood));
+        same += sameInCell[cell];
     }
-    const double now = good(index);
-    const double different = 1 - same;
-    return bits(now) - same * bits(sameAndGood / same) - different * bits((now - sameAndGood) / different);
+    const auto told = [same](double now, double andSame) {
+        const double different = 1 - same;
+        return bits(now) - same * bits(andSame / same) - different * bits((now - andSame) / different);
+    };
+    double all = told(good(index), sameAndGood);
+    for (const std::size_t other : others) {
+        const auto &share = m_pairs[other].good;
+        if (other != index)
+            all += told(good(other), std::inner_product(share.begin(), share.end(), sameInCell.begin(), 0.0));
+    }
+    return all;
 }
 
 } // namespace model

@@ -42,8 +42,9 @@ public:
     /// Posterior mean distance of all pairs, as a share of what their features say: low as well where one
     /// kind of feature, such as texture, is hardly felt.
     [[nodiscard]] double felt() const;
-    /// Bits that one more trial of the pair is expected to tell about whether it is good.
-    [[nodiscard]] double information(std::size_t pair) const;
+    /// Bits that one more trial of the pair is expected to tell about whether it is good, and about whether
+    /// each of the `others` is, by what it tells of the client.
+    [[nodiscard]] double information(std::size_t pair, const std::vector<std::size_t> &others = {}) const;
     /// P(good) of the pair at one sensitivity, texture weight and criterion of the grid: for the properties
     /// that hold there.
     [[nodiscard]] double goodAt(std::size_t pair, std::size_t cell) const;

@@ -42,6 +42,21 @@ bool within(const PairResult &pair, MarkSet set) {
     return ((set >> pair.first) & (set >> pair.second) & 1U) != 0;
 }
 
+bool anyOf(const std::vector<bool> &asked) {
+    return std::ranges::find(asked, true) != asked.end();
+}
+
+/// The set's pairs that are not accepted; all of them if they are, or if all are to be asked about.
+std::vector<bool> openPairs(const std::vector<PairResult> &pairs, MarkSet set, bool all) {
+    std::vector<bool> whole(pairs.size(), false);
+    std::vector<bool> open(pairs.size(), false);
+    for (std::size_t i = 0; i < pairs.size(); ++i) {
+        whole[i] = within(pairs[i], set);
+        open[i] = whole[i] && !pairs[i].accepted;
+    }
+    return all || !anyOf(open) ? whole : open;
+}
+
 std::optional<PairResult> weakestWithin(const std::vector<PairResult> &pairs, MarkSet set) {
     std::optional<PairResult> weakest;
     for (const PairResult &pair : pairs)
@@ -105,6 +120,8 @@ void MarkerTest::add(const MarkerAnswer &answer) {
     m_posterior.answer(answer.given.first, answer.given.second, !different);
     if (isCatch) {
         m_catchesDifferent += different && m_catches <= catchesWatched ? 1 : 0;
+        ++m_catchesAnswered;
+        m_catchesSame += different ? 0 : 1;
         return;
     }
     Count &count = m_counts[m_posterior.pairOf(answer.given.first, answer.given.second)];
@@ -123,10 +140,17 @@ std::vector<PairResult> MarkerTest::pairs(double credible) const {
                               .different = m_counts[pair].different,
                               .good = m_posterior.good(pair),
                               .confusion = m_posterior.confusion(pair)};
-            result.accepted = result.good >= credible && result.trials >= directTrials;
+            result.accepted = result.good >= credible && result.trials >= directTrials && !tellNothing();
             all.push_back(result);
         }
     return all;
+}
+
+/// Who calls the same mark different nearly every time says "different" to everything: that tells nothing of
+/// any pair. The share is a default of this program.
+bool MarkerTest::tellNothing() const {
+    constexpr int oneIn = 10;
+    return m_catchesAnswered >= catchesWatched && oneIn * m_catchesSame <= m_catchesAnswered;
 }
 
 /// The first catch trials come before any verdict, and where answers vary many more trials do.
@@ -152,6 +176,7 @@ MarkerTestState MarkerTest::state() const {
     state.credible = credibleFor(state.sensitivity, m_posterior.felt());
     state.raised = state.credible > m_setup.credible;
     state.answersVary = m_catchesDifferent > mostDifferent;
+    state.tellNothing = tellNothing();
     state.pairs = pairs(state.credible);
     const Goodness goodness = goodnessOf(m_posterior.markCount(), state.pairs);
     const MarkSet best = m_setup.rules.surestSet ? surestLargestSet(goodness.accepted, goodness.good)
@@ -170,7 +195,9 @@ LikelySet MarkerTest::targetOf(const MarkerTestState &state) const {
     const std::size_t marks = m_posterior.markCount();
     const Goodness goodness = goodnessOf(marks, state.pairs);
     const std::size_t size = std::min(marks, state.accepted.size() + 1);
-    return likeliestSet(goodness.accepted, goodness.good, size, m_setup.rules.lookAhead);
+    const std::vector<MarkSet> none(marks, 0);
+    return likeliestSet(m_setup.rules.wholeTarget ? none : goodness.accepted, goodness.good, size,
+                        m_setup.rules.lookAhead);
 }
 
 std::optional<MarkerTestEnd> MarkerTest::endOf(const MarkerTestState &state, const LikelySet &target) const {
@@ -180,38 +207,61 @@ std::optional<MarkerTestEnd> MarkerTest::endOf(const MarkerTestState &state, con
         return MarkerTestEnd::Limit;
     if (!earlyEndAllowed(state))
         return std::nullopt;
+    if (state.tellNothing)
+        return MarkerTestEnd::NoLargerSet;
     if (state.accepted.size() == m_posterior.markCount())
         return MarkerTestEnd::AllIn;
-    if (target.mostProbable < m_setup.rules.noLargerSetBelow)
+    if (target.mostProbable < m_setup.rules.noLargerSetBelow && !anyOf(toConfirm(state)))
         return MarkerTestEnd::NoLargerSet;
     return std::nullopt;
 }
 
-GivenPair MarkerTest::nextTrial(const MarkerTestState &state, const LikelySet &target) const {
-    if (!isCatchTrial(m_setup.seed, m_trials))
-        return nextPair(state.pairs, target.marks);
-    const int marks = static_cast<int>(m_posterior.markCount());
-    const int mark = randomOf(m_setup.seed, m_trials, askCatchMark).below(marks);
-    return {static_cast<std::size_t>(mark), static_cast<std::size_t>(mark)};
+/// Pairs of the accepted set to be made surer, at the end of the test or when no larger set is likely; none
+/// if all are sure enough.
+std::vector<bool> MarkerTest::toConfirm(const MarkerTestState &state) const {
+    std::vector<bool> asked(state.pairs.size(), false);
+    if (!state.weakest)
+        return asked;
+    const MarkSet set = setOf(state.accepted);
+    for (std::size_t i = 0; i < state.pairs.size(); ++i)
+        asked[i] = within(state.pairs[i], set) && state.pairs[i].good < m_setup.rules.confirmTo;
+    return asked;
 }
 
-/// Of the set's pairs that are not accepted, or of all if they are, the one that tells most; one that was
-/// just left unsure waits a trial if it can.
-GivenPair MarkerTest::nextPair(const std::vector<PairResult> &pairs, MarkSet target) const {
+GivenPair MarkerTest::nextTrial(const MarkerTestState &state, const LikelySet &target) const {
+    if (isCatchTrial(m_setup.seed, m_trials)) {
+        const int marks = static_cast<int>(m_posterior.markCount());
+        const int mark = randomOf(m_setup.seed, m_trials, askCatchMark).below(marks);
+        return {static_cast<std::size_t>(mark), static_cast<std::size_t>(mark)};
+    }
+    const bool last = m_setup.limit - m_trials <= m_setup.rules.confirmLast;
+    const bool smaller = target.mostProbable < m_setup.rules.noLargerSetBelow;
+    std::vector<bool> asked =
+        last || smaller ? toConfirm(state) : std::vector<bool>(state.pairs.size(), false);
+    if (!anyOf(asked))
+        asked = openPairs(state.pairs, target.marks, m_setup.rules.wholeTarget);
+    return nextPair(state.pairs, asked);
+}
+
+/// Of the pairs asked about the one that tells most; one that was just left unsure waits a trial if it can.
+GivenPair MarkerTest::nextPair(const std::vector<PairResult> &pairs, const std::vector<bool> &asked) const {
     constexpr double same = 1e-12;
-    const bool open = std::ranges::any_of(
-        pairs, [&](const PairResult &pair) { return within(pair, target) && !pair.accepted; });
     const PairResult *best = nullptr;
     const PairResult *waiting = nullptr;
     double most = 0;
-    for (const PairResult &pair : pairs) {
-        if (!within(pair, target) || (open && pair.accepted))
+    std::vector<std::size_t> all;
+    for (std::size_t i = 0; i < pairs.size() && m_setup.rules.sharedInformation; ++i)
+        if (asked[i])
+            all.push_back(m_posterior.pairOf(pairs[i].first, pairs[i].second));
+    for (std::size_t i = 0; i < pairs.size(); ++i) {
+        const PairResult &pair = pairs[i];
+        if (!asked[i])
             continue;
         if (m_lastUnsure && samePair(*m_lastUnsure, pair)) {
             waiting = &pair;
             continue;
         }
-        const double bits = m_posterior.information(m_posterior.pairOf(pair.first, pair.second));
+        const double bits = m_posterior.information(m_posterior.pairOf(pair.first, pair.second), all);
         if (!best || bits > most + same) {
             best = &pair;
             most = bits;

@@ -31,8 +31,12 @@ struct MarkerRules {
     double noLargerSetBelow = 0.02; // a test ends if no larger set is more probable than this
     double lookAhead = 1;           // weight of the best set one mark larger still, when a set is aimed at
     bool surestSet = true;          // of equally large sets take the surest, not the one of smallest indices
-    std::vector<RaisedCredible> raised{{0.6, 0.95}};       // by sensitivity, lowest first
-    std::vector<RaisedCredible> raisedByFelt{{0.7, 0.96}}; // by the share felt of all features, lowest first
+    bool sharedInformation = true;  // the next pair tells most of all pairs asked about, not of itself alone
+    std::vector<RaisedCredible> raised{{0.6, 0.95}}; // by sensitivity, lowest first
+    std::vector<RaisedCredible> raisedByFelt = {};   // by the share felt of all features, lowest first
+    bool wholeTarget = false; // a set to aim at counts with all its pairs, accepted or not
+    int confirmLast = 0;      // the last trials go to pairs of the accepted set
+    double confirmTo = 0;     // that are less sure than this, as do those when no larger set is likely
     friend bool operator==(const MarkerRules &, const MarkerRules &) = default;
 };
 
@@ -78,6 +82,7 @@ struct MarkerTestState {
     double credible = 0.90;            // in force
     bool raised = false;               // because the sensitivity is low
     bool answersVary = false;          // "different" to more than 2 of the first 8 catch trials
+    bool tellNothing = false;          // "different" to nearly all catch trials: no pair is accepted
     friend bool operator==(const MarkerTestState &, const MarkerTestState &) = default;
 };
 
@@ -105,7 +110,10 @@ private:
     [[nodiscard]] std::optional<MarkerTestEnd> endOf(const MarkerTestState &state,
                                                      const LikelySet &target) const;
     [[nodiscard]] GivenPair nextTrial(const MarkerTestState &state, const LikelySet &target) const;
-    [[nodiscard]] GivenPair nextPair(const std::vector<PairResult> &pairs, MarkSet target) const;
+    [[nodiscard]] GivenPair nextPair(const std::vector<PairResult> &pairs,
+                                     const std::vector<bool> &asked) const;
+    [[nodiscard]] std::vector<bool> toConfirm(const MarkerTestState &state) const;
+    [[nodiscard]] bool tellNothing() const;
     [[nodiscard]] bool earlyEndAllowed(const MarkerTestState &state) const;
 
     MarkerTestSetup m_setup;
@@ -113,7 +121,8 @@ private:
     std::vector<Count> m_counts; // by pair
     std::optional<GivenPair> m_lastUnsure;
     int m_trials = 0;
-    int m_catches = 0, m_catchesDifferent = 0; // different: of the first 8
+    int m_catches = 0, m_catchesDifferent = 0;    // different: of the first 8
+    int m_catchesAnswered = 0, m_catchesSame = 0; // of all
     bool m_stopped = false;
 };
 

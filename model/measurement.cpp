@@ -43,6 +43,8 @@ const std::vector<TestInfo> &testInfos() {
         {Test::BrailleReading, Domain::Touch, "braille-reading", "Braille",
          "Reads, learning or no; then contracted or uncontracted, jumbo or plain, and words a minute", false,
          false},
+        {Test::ReadingFinger, Domain::Touch, "reading-finger", "Finger that reads marks",
+         "Hand and finger, for example right index", false, false},
         {Test::AcceptedMarks, Domain::Touch, "accepted-marks", "Marks told apart in the marker test",
          "Names of the marks, with commas", false, false},
         {Test::Stature, Domain::Reach, "stature", "Stature", "For example 162 cm or 5 ft 4 in", false, false},
@@ -61,6 +63,8 @@ const std::vector<TestInfo> &testInfos() {
          false},
         {Test::Soles, Domain::Reach, "soles", "Soles worn at home", "Height, for example 2 cm, or none",
          false, false},
+        {Test::LiftFigures, Domain::Reach, "lift-figures", "Figures of the lifting filter",
+         "Women's or men's; the lower ones, women's, until it is said", false, false},
     };
     return infos;
 }

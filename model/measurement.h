@@ -31,6 +31,7 @@ enum class Test {
     SharpDull,      // sharp or dull named, right of tried
     ShapeNaming,    // right of tried, e.g. 4/5
     BrailleReading, // in words: reads, learning or not; grade, form, speed
+    ReadingFinger,  // hand and finger: "right index"
     AcceptedMarks,  // names of marks told apart, separated by commas
     // Reach
     Stature,
@@ -39,9 +40,10 @@ enum class Test {
     ReachLow,  // lowest height reached with ease
     ReachHigh, // highest height reached with ease
     EyeHeight,
-    SafeLift, // kg, heaviest thing lifted safely
-    Posture,  // standing or seated
-    Soles,    // height of what is worn on the feet at home
+    SafeLift,    // kg, heaviest thing lifted safely
+    Posture,     // standing or seated
+    Soles,       // height of what is worn on the feet at home
+    LiftFigures, // of the lifting filter: women's or men's
 };
 
 enum class Side { NotStated, Right, Left, Both };
@@ -54,7 +56,8 @@ struct Measurement {
     Side side = Side::NotStated;
     std::string typed; // value with unit or notation, as typed: "6/24", "20/80-2", "0.6 logMAR", "142 cm"
     std::string distanceTyped; // test distance as typed, where it matters
-    std::string method;        // chart, kit, with or without glasses, light
+    std::string chart;         // acuity: what was shown, in words: "letters in rows", "tumbling E, single"
+    std::string method;        // chart or kit, light, and what else belongs to it
     std::string finger;        // touch: which finger
     bool withGlasses = false;  // sight: with the usual glasses
     std::optional<Date> date;

@@ -1,5 +1,5 @@
 #include "model/findings_parts.h"
-#include "model/lifting.h"
+#include "model/lift_words.h"
 #include "model/reach.h"
 #include "model/read_measurement.h"
 #include "model/typed.h"
@@ -174,13 +174,14 @@ void heavyFinding(const Case &record, ReachMeaning &meaning) {
     meaning.heavyLimit = weak ? weakHeavy : usualHeavy;
     const std::string why =
         weak ? "Not measured; hands are weak or shaky, so half the usual limit." : "Not measured.";
-    const Kilograms filter = filterFigure(ReachZone::High, Sex::Female, Arms::Out) * 0.5;
+    const auto said = liftFiguresSaid(record);
+    const Kilograms filter = filterFigure(ReachZone::High, said.value_or(Sex::Female), Arms::Out) * 0.5;
     meaning.all.push_back(notMeasured(
         Domain::Reach, topic,
         "not measured; the plan takes " + typed::words(meaning.heavyLimit.value, 1) + " kg",
         why + rule + " Below the lifting filter for a frail person there (" + typed::words(filter.value, 1) +
-            " kg with arms out from elbow to shoulder, half of the figure for women), which is made "
-            "for healthy workers with two free hands.",
+            " kg with arms out from elbow to shoulder, half of it; " + figuresWords(said) +
+            "), which is made for healthy workers with two free hands.",
         judgement + "; lifting filter: HSE, INDG143 rev 4"));
 }
 
@@ -232,10 +233,11 @@ ReachMeaning reachMeaning(const Case &record, Date on) {
     meaning.reachLow = heightFinding(record, Test::ReachLow, values.low, values, meaning.all);
     meaning.reachHigh = heightFinding(record, Test::ReachHigh, values.high, values, meaning.all);
     meaning.eye = eyeFinding(record, meaning, values);
-    for (const Test test : {Test::Posture, Test::Soles})
+    for (const Test test : {Test::Posture, Test::Soles, Test::LiftFigures})
         toldReach(record, test, meaning.all);
     envelopeFinding(meaning);
     heavyFinding(record, meaning);
+    meaning.all.push_back(liftRulesFinding(record));
     contradictions(meaning, meaning.all);
     return meaning;
 }

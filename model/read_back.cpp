@@ -1,5 +1,6 @@
 #include "model/field_loss.h"
 #include "model/findings.h"
+#include "model/fingers.h"
 #include "model/read_measurement.h"
 #include "model/reading_trial.h"
 #include "model/touch.h"
@@ -145,6 +146,10 @@ Result<std::string> readBack(const Measurement &measurement) {
         return parseBrailleReading(measurement.typed).map([](const BrailleReading &braille) {
             return wordsOf(braille);
         });
+    case Test::ReadingFinger:
+        return parseReadingFinger(measurement.typed).map([](const HandFinger &which) {
+            return wordsOf(which);
+        });
     case Test::AcceptedMarks:
         return sayMarks(measurement);
     case Test::Stature:
@@ -163,6 +168,10 @@ Result<std::string> readBack(const Measurement &measurement) {
     case Test::Soles:
         return readSoles(measurement.typed).map([](Centimetres height) {
             return typed::words(height.value, 1) + " cm";
+        });
+    case Test::LiftFigures:
+        return readLiftFigures(measurement.typed).map([](Sex sex) {
+            return sex == Sex::Female ? "women's figures" : "men's figures";
         });
     }
     return fail(ErrorCode::NotUnderstood, "This test is not known.");

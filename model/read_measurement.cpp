@@ -162,6 +162,16 @@ Result<Centimetres> readSoles(const std::string &typed) {
     return height.map([](const Length &length) { return length.value; });
 }
 
+Result<Sex> readLiftFigures(const std::string &typed) {
+    const std::string text = typed::tidy(typed);
+    if (isOneOf(text, {"women", "women's", "woman", "woman's", "female", "lower"}))
+        return Sex::Female;
+    if (isOneOf(text, {"men", "men's", "man", "man's", "male"}))
+        return Sex::Male;
+    return fail(ErrorCode::NotUnderstood,
+                typed::notA("a column of the lifting filter", typed, "women's or men's"));
+}
+
 Result<Kilograms> readWeight(const std::string &typed) {
     const auto value = typed::numberAndUnit(typed::tidy(typed));
     double kilograms = value ? value->value : 0;

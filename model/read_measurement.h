@@ -1,4 +1,5 @@
 #pragma once
+#include "model/lifting.h"
 #include "model/measurement.h"
 #include "model/result.h"
 #include "model/sight.h"
@@ -28,6 +29,8 @@ enum class Posture { Standing, Seated };
 [[nodiscard]] Result<Posture> readPosture(const std::string &typed);
 /// Height of soles, 0 for "none" or "slippers", at most 15 cm.
 [[nodiscard]] Result<Centimetres> readSoles(const std::string &typed);
+/// "women's" or "men's".
+[[nodiscard]] Result<Sex> readLiftFigures(const std::string &typed);
 /// Kilograms, grams or pounds; above 0 and at most 50 kg.
 [[nodiscard]] Result<Kilograms> readWeight(const std::string &typed);
 

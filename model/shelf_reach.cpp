@@ -1,6 +1,6 @@
 #include "model/shelf_reach.h"
 #include "model/findings_parts.h"
-#include "model/lifting.h"
+#include "model/lift_words.h"
 #include "model/read_measurement.h"
 #include "model/typed.h"
 #include "model/usual_sizes.h"
@@ -11,7 +11,6 @@ namespace model {
 namespace {
 
 constexpr Centimetres worktopDepth{60}, worktopHeight{91};
-constexpr Centimetres armsOutFrom{30}; // deeper places are reached with the arms out
 
 std::string cm(Centimetres height) {
     return typed::words(height.value, 0) + " cm";
@@ -56,28 +55,6 @@ ShelfReach judge(const Id &place, Centimetres height, const ReachValue &high, co
                 said(findings.shoulder) + ")."};
 }
 
-/// What two hands may lift there: what was lifted safely, or half of the lifting filter for an older or ill
-/// person, whichever is less. Empty if neither is known.
-std::string liftWords(const Case &record, const Findings &findings, Centimetres height, Centimetres depth) {
-    const Measurement *result = newestResult(record, Test::Stature);
-    const auto stature = result ? readHeight(*result) : Result<Centimetres>(Centimetres{0});
-    std::optional<Kilograms> half;
-    if (result && stature)
-        if (const auto limit = liftFilter({.from = height,
-                                           .to = height,
-                                           .stature = *stature,
-                                           .sex = Sex::Female,
-                                           .arms = depth > armsOutFrom ? Arms::Out : Arms::Close}))
-            half = *limit * 0.5;
-    const bool measured = findings.heavyLimitBasis == Basis::Measured;
-    if (measured && (!half || findings.heavyLimit <= *half))
-        return " At most " + typed::words(findings.heavyLimit.value, 2) + " kg: what was lifted safely.";
-    if (!half)
-        return {};
-    return " At most " + typed::words(half->value, 2) +
-           " kg with two hands: half of the lifting filter's lower figure.";
-}
-
 bool worksSeated(const Case &record) {
     const Measurement *result = newestResult(record, Test::Posture);
     const auto posture = result ? readPosture(result->typed) : Result<Posture>(Posture::Standing);
@@ -111,8 +88,8 @@ std::vector<ShelfReach> shelfReaches(const Case &record, const Findings &finding
             ShelfReach reach = judge(place.id, size.height, highest(unit, findings, seated), findings);
             if (!place.height)
                 reach.because += " Its height was not measured: a usual one.";
-            if (reach.ease != ReachEase::Out && !seated)
-                reach.because += liftWords(record, findings, size.height, size.depth);
+            if (reach.ease != ReachEase::Out)
+                reach.because += liftWords(record, findings, size.height, size.depth, seated);
             all.push_back(std::move(reach));
         }
     }

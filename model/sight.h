@@ -54,6 +54,9 @@ enum class VisionCategory { None, Mild, Moderate, Severe, Blindness3, Blindness4
 /// `typed` says so ("CF at 1 m"), or gives no distance. Source: WHO, ICD-10 (2010) H54 and ICD-11 (2018).
 [[nodiscard]] VisionCategory visionCategory(const Acuity &acuity, const std::string &typed,
                                             std::optional<double> fieldAcross);
+/// What was typed, with the distance that stands beside it if fingers were counted: "CF at 30 cm".
+[[nodiscard]] std::string withDistance(const std::string &typed, const Acuity &acuity,
+                                       std::optional<Centimetres> distance);
 /// "moderate vision impairment (ICD-11), category 1 (ICD-10)".
 [[nodiscard]] std::string wordsOf(VisionCategory category);
 

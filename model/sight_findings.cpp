@@ -28,6 +28,15 @@ std::string eyeWords(const BetterEye &eye) {
     return eye.days > 1 ? words + "; the worst of " + std::to_string(eye.days) + " recorded days" : words;
 }
 
+/// "Chart: single letters." and what single signs mean; nothing if it was not said.
+std::string chartWords(const std::string &chart) {
+    if (chart.empty())
+        return " The chart was not said.";
+    const bool single = typed::tidy(chart).find("single") != std::string::npos;
+    return " Chart: " + chart + "." +
+           (single ? " Single signs can be read smaller than the same in rows (common practice)." : "");
+}
+
 /// The same acuity on other charts, the mean of several days, and for near the limit of the WHO.
 std::string otherNotations(Test test, const BetterEye &eye) {
     const auto distance = test == Test::NearAcuity ? std::optional(Centimetres{40}) : std::nullopt;
@@ -57,7 +66,7 @@ std::optional<BetterEye> acuityFinding(const Case &record, Test test, std::vecto
     const std::string at = eye->distance.empty() ? "" : " at " + eye->distance;
     std::string because = "Typed as " + eye->typed + at + ": " + eyeWords(*eye) + ".";
     if (eye->acuity.logMar)
-        because += otherNotations(test, *eye);
+        because += chartWords(eye->chart) + otherNotations(test, *eye);
     else
         because += " Below every chart, so no print size follows.";
     all.push_back(measured(Domain::Sight, topic, wordsOf(eye->acuity), because, acuitySource, eye->from));
@@ -105,8 +114,11 @@ void categoryFinding(const std::optional<BetterEye> &eye, const std::optional<Fi
         return;
     }
     const auto across = field ? std::optional(field->across) : std::nullopt;
-    const VisionCategory category = visionCategory(eye->acuity, eye->typed, across);
-    const VisionCategory acuityAlone = visionCategory(eye->acuity, eye->typed, std::nullopt);
+    const auto distance = parseLength(eye->distance, Centimetres{2000});
+    const std::string typed =
+        withDistance(eye->typed, eye->acuity, distance ? std::optional(distance->value) : std::nullopt);
+    const VisionCategory category = visionCategory(eye->acuity, typed, across);
+    const VisionCategory acuityAlone = visionCategory(eye->acuity, typed, std::nullopt);
     std::vector<Id> from = eye->from;
     if (field)
         from.push_back(field->from);

@@ -1,6 +1,7 @@
 #include "model/touch_hand_findings.h"
 #include "model/typed.h"
 #include <algorithm>
+#include <limits>
 #include <map>
 
 namespace model {
@@ -13,13 +14,13 @@ const std::string twoPointSource =
     "grades attributed to ASSH and ASHT; gap: common practice, 1.5 times, at least 3 mm";
 const std::string sensitivitySource = "a default of this program; groups of a simulation, not of clients";
 
-/// What one hand gave: the worst recorded of each test.
-struct Hand {
+/// What one finger gave: the worst recorded of each test.
+struct Tested {
     std::optional<FeelingBand> feeling;
     std::optional<TwoPoint> twoPoint;
     std::vector<Id> from;
 };
-using Hands = std::map<Side, Hand>;
+using Fingers = std::map<HandFinger, Tested>;
 
 /// "3.61, 0.4 g" for a filament of the kit, else as typed.
 std::string forceWords(const std::string &typed) {
@@ -27,7 +28,7 @@ std::string forceWords(const std::string &typed) {
     return filament ? wordsOf(*filament) : typed;
 }
 
-void filamentFindings(const Case &record, Hands &hands, TouchMeaning &meaning) {
+void filamentFindings(const Case &record, Fingers &fingers, TouchMeaning &meaning) {
     const auto results = countingResults(record, Test::Monofilament);
     for (const Measurement *result : results) {
         const auto band = parseFilament(result->typed);
@@ -35,9 +36,9 @@ void filamentFindings(const Case &record, Hands &hands, TouchMeaning &meaning) {
             meaning.all.push_back(notUnderstood(*result, band.error()));
             continue;
         }
-        Hand &hand = hands[result->side];
-        hand.feeling = hand.feeling ? std::max(*hand.feeling, *band) : *band;
-        hand.from.push_back(result->id);
+        Tested &finger = fingers[whichFinger(*result)];
+        finger.feeling = finger.feeling ? std::max(*finger.feeling, *band) : *band;
+        finger.from.push_back(result->id);
         const bool reduced = protectionReduced(*band);
         if (reduced) {
             meaning.protectionReduced = true;
@@ -65,7 +66,7 @@ std::string twoPointBecause(const TwoPoint &two) {
     return words;
 }
 
-void twoPointFindings(const Case &record, Hands &hands, std::vector<Finding> &all) {
+void twoPointFindings(const Case &record, Fingers &fingers, std::vector<Finding> &all) {
     const auto results = countingResults(record, Test::TwoPointStatic);
     for (const Measurement *result : results) {
         const auto two = parseTwoPoint(result->typed);
@@ -73,10 +74,10 @@ void twoPointFindings(const Case &record, Hands &hands, std::vector<Finding> &al
             all.push_back(notUnderstood(*result, two.error()));
             continue;
         }
-        Hand &hand = hands[result->side];
-        if (!hand.twoPoint || hand.twoPoint->grade < two->grade)
-            hand.twoPoint = *two;
-        hand.from.push_back(result->id);
+        Tested &finger = fingers[whichFinger(*result)];
+        if (!finger.twoPoint || finger.twoPoint->grade < two->grade)
+            finger.twoPoint = *two;
+        finger.from.push_back(result->id);
         all.push_back(measured(Domain::Touch, "Two points still, " + handWords(*result), wordsOf(two->grade),
                                twoPointBecause(*two) + usualForAge(record, *result), twoPointSource,
                                {result->id}));
@@ -86,13 +87,35 @@ void twoPointFindings(const Case &record, Hands &hands, std::vector<Finding> &al
                                   whyMissing(record, Test::TwoPointStatic), twoPointSource));
 }
 
-double sensitivityOf(const Hand &hand) {
+double sensitivityOf(const Tested &finger) {
     double value = 1.0;
-    if (hand.feeling)
-        value = std::min(value, sensitivityOf(*hand.feeling));
-    if (hand.twoPoint)
-        value = std::min(value, sensitivityOf(hand.twoPoint->grade));
+    if (finger.feeling)
+        value = std::min(value, sensitivityOf(*finger.feeling));
+    if (finger.twoPoint)
+        value = std::min(value, sensitivityOf(finger.twoPoint->grade));
     return value;
+}
+
+/// The finger that the findings go by, and why it is this one.
+struct Chosen {
+    Fingers::const_iterator finger;
+    std::string why;
+};
+
+/// The finger that reads, if it was tested, else the best one. `fingers` is not empty.
+Chosen fingerToGoBy(const Fingers &fingers, const std::optional<HandFinger> &reading) {
+    if (reading)
+        if (const auto found = fingers.find(*reading); found != fingers.end())
+            return {found, "Of the finger that reads: " + wordsOf(*reading) + "."};
+    const auto best = std::max_element(fingers.begin(), fingers.end(), [](const auto &a, const auto &b) {
+        return sensitivityOf(a.second) < sensitivityOf(b.second);
+    });
+    const std::string which = wordsOf(best->first);
+    std::string why = fingers.size() > 1 ? "Of the best that was tested: " + which + "."
+                                         : "Of the one that was tested: " + which + ".";
+    if (reading)
+        why += " The finger that reads (" + wordsOf(*reading) + ") was not tested.";
+    return {best, why};
 }
 
 std::string fingerWords(double sensitivity) {
@@ -113,10 +136,11 @@ double toldSensitivity(Answer reduced) {
     return 0.5;
 }
 
-void sensitivityFinding(const Case &record, const Hands &hands, TouchMeaning &meaning) {
+void sensitivityFinding(const Case &record, const Fingers &fingers, const std::optional<HandFinger> &reading,
+                        TouchMeaning &meaning) {
     const Answer told = record.safety.answer(SafetyQuestion::ReducedProtectiveFeeling);
     const std::string topic = "Sensitivity for marks";
-    if (hands.empty()) {
+    if (fingers.empty()) {
         meaning.sensitivity = toldSensitivity(told);
         const std::string why = told == Answer::NotAsked ? "Neither tested nor asked about."
                                 : told == Answer::Yes    ? "Not tested; reduced feeling was told."
@@ -125,18 +149,15 @@ void sensitivityFinding(const Case &record, const Hands &hands, TouchMeaning &me
             Domain::Touch, topic, "taken as " + fingerWords(meaning.sensitivity), why, sensitivitySource));
         return;
     }
-    const auto best = std::max_element(hands.begin(), hands.end(), [](const auto &a, const auto &b) {
-        return sensitivityOf(a.second) < sensitivityOf(b.second);
-    });
-    meaning.sensitivity = sensitivityOf(best->second);
-    std::string why = hands.size() > 1 ? "Of the better hand, the " + wordsOf(best->first) + "."
-                                       : "Of the hand that was tested.";
+    const Chosen chosen = fingerToGoBy(fingers, reading);
+    meaning.sensitivity = sensitivityOf(chosen.finger->second);
+    std::string why = chosen.why;
     if (told == Answer::Yes && meaning.sensitivity > 0.5) {
         meaning.sensitivity = 0.5;
         why += " Reduced feeling was told, so the lower value stands.";
     }
     meaning.all.push_back(estimated(Domain::Touch, topic, fingerWords(meaning.sensitivity), why,
-                                    sensitivitySource, best->second.from));
+                                    sensitivitySource, chosen.finger->second.from));
 }
 
 void protectionFinding(const Case &record, TouchMeaning &meaning) {
@@ -162,27 +183,42 @@ void protectionFinding(const Case &record, TouchMeaning &meaning) {
             "Confirm with filaments before sharp or hot things are sorted by touch.", "common practice", {}));
 }
 
-/// Two points are told apart only above 5 mm, or never, at either hand.
-bool wideSpacing(const Hands &hands) {
-    return std::any_of(hands.begin(), hands.end(), [](const auto &hand) {
-        const auto &two = hand.second.twoPoint;
-        return two && (!two->spacing || two->spacing->value > 5);
-    });
+/// The finger at which two points are told apart only above 5 mm, or never: the one that reads, else the one
+/// that tells them apart best. Empty if they are told apart closer, or were not tested there.
+std::string wideSpacingAt(const Fingers &fingers, const std::optional<HandFinger> &reading) {
+    const auto spacing = [](const Tested &finger) {
+        return finger.twoPoint && finger.twoPoint->spacing ? finger.twoPoint->spacing->value
+                                                           : std::numeric_limits<double>::infinity();
+    };
+    const std::pair<const HandFinger, Tested> *best = nullptr;
+    for (const auto &finger : fingers) {
+        if (!finger.second.twoPoint)
+            continue;
+        if (reading && finger.first == *reading) {
+            best = &finger;
+            break;
+        }
+        if (!best || spacing(finger.second) < spacing(best->second))
+            best = &finger;
+    }
+    constexpr double brailleIsHard = 5; // mm
+    return best && spacing(best->second) > brailleIsHard ? wordsOf(best->first) : std::string();
 }
 
 } // namespace
 
 TouchMeaning touchMeaning(const Case &record) {
     TouchMeaning meaning;
-    Hands hands;
-    filamentFindings(record, hands, meaning);
-    twoPointFindings(record, hands, meaning.all);
+    Fingers fingers;
+    const auto reading = readingFinger(record, meaning.all);
+    filamentFindings(record, fingers, meaning);
+    twoPointFindings(record, fingers, meaning.all);
     movingTwoPointFindings(record, meaning.all);
     namedFindings(record, meaning);
     shapeFindings(record, meaning.all);
     protectionFinding(record, meaning);
-    sensitivityFinding(record, hands, meaning);
-    brailleFindings(record, wideSpacing(hands), meaning);
+    sensitivityFinding(record, fingers, reading, meaning);
+    brailleFindings(record, wideSpacingAt(fingers, reading), meaning);
     return meaning;
 }
 

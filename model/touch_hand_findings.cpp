@@ -44,7 +44,7 @@ void namedFinding(const Case &record, const NamedTest &named, TouchMeaning &mean
     }
 }
 
-std::string brailleAdvice(const BrailleReading &braille, bool wideSpacing) {
+std::string brailleAdvice(const BrailleReading &braille, const std::string &wideAt) {
     std::string words;
     if (braille.skill == BrailleSkill::Learning)
         words = "Marks first; labels of one or two letters as the learning goes on.";
@@ -52,10 +52,9 @@ std::string brailleAdvice(const BrailleReading &braille, bool wideSpacing) {
         words = "Marks, sound or print carry the plan.";
     else
         words = "Let the client read one label at its place before many are made.";
-    if (braille.skill != BrailleSkill::No && wideSpacing)
-        words += braille.form == BrailleForm::Jumbo
-                     ? " Two points are told apart only above 5 mm: jumbo cells, as said."
-                     : " Two points are told apart only above 5 mm: try jumbo cells.";
+    if (braille.skill != BrailleSkill::No && !wideAt.empty())
+        words += " Two points are told apart only above 5 mm (" + wideAt +
+                 "): " + (braille.form == BrailleForm::Jumbo ? "jumbo cells, as said." : "try jumbo cells.");
     return words;
 }
 
@@ -77,10 +76,7 @@ std::string recordedBraille(const Case &record) {
 } // namespace
 
 std::string handWords(const Measurement &result) {
-    std::string words = result.side == Side::NotStated ? "hand not stated"
-                        : result.side == Side::Both    ? "both hands"
-                                                       : wordsOf(result.side) + " hand";
-    return result.finger.empty() ? words : words + ", " + result.finger;
+    return wordsOf(whichFinger(result));
 }
 
 void movingTwoPointFindings(const Case &record, std::vector<Finding> &all) {
@@ -120,16 +116,16 @@ void namedFindings(const Case &record, TouchMeaning &meaning) {
     namedFinding(record, sharpOrDull, meaning);
 }
 
-void brailleFindings(const Case &record, bool wideSpacing, TouchMeaning &meaning) {
+void brailleFindings(const Case &record, const std::string &wideAt, TouchMeaning &meaning) {
     meaning.readsBraille = record.client.readsBraille;
-    const std::string wide = wideSpacing ? brailleSource : "as told";
+    const std::string wide = wideAt.empty() ? "as told" : brailleSource;
     const Measurement *result = newestResult(record, Test::BrailleReading);
     if (result) {
         const auto braille = parseBrailleReading(result->typed);
         if (!braille) {
             meaning.all.push_back(notUnderstood(*result, braille.error()));
         } else {
-            std::string because = brailleAdvice(*braille, wideSpacing);
+            std::string because = brailleAdvice(*braille, wideAt);
             if ((braille->skill == BrailleSkill::Reads) != record.client.readsBraille)
                 because = "Contradictory: the client's page says that she " + recordedBraille(record) +
                           ". The papers and labels follow that page until it is corrected. " + because;
@@ -143,12 +139,27 @@ void brailleFindings(const Case &record, bool wideSpacing, TouchMeaning &meaning
                                         "As recorded for the client.", "as told", {}));
         return;
     }
-    meaning.all.push_back(estimated(
-        Domain::Touch, "Braille", recordedBraille(record),
-        wideSpacing ? "As told. Two points are told apart only above 5 mm, so let the client read a "
-                      "label before many are made."
-                    : "As told. Let the client read one label at its place before many are made.",
-        wide, {}));
+    meaning.all.push_back(
+        estimated(Domain::Touch, "Braille", recordedBraille(record),
+                  wideAt.empty() ? "As told. Let the client read one label at its place before many are made."
+                                 : "As told. Two points are told apart only above 5 mm (" + wideAt +
+                                       "), so let the client read a label before many are made.",
+                  wide, {}));
+}
+
+std::optional<HandFinger> readingFinger(const Case &record, std::vector<Finding> &all) {
+    const Measurement *result = newestResult(record, Test::ReadingFinger);
+    if (!result)
+        return std::nullopt;
+    const auto which = parseReadingFinger(result->typed);
+    if (!which) {
+        all.push_back(notUnderstood(*result, which.error()));
+        return std::nullopt;
+    }
+    all.push_back(measured(Domain::Touch, infoOf(Test::ReadingFinger).name, wordsOf(*which),
+                           "What follows for marks and braille goes by this finger.", "as told or seen",
+                           {result->id}));
+    return *which;
 }
 
 std::string usualForAge(const Case &record, const Measurement &result) {

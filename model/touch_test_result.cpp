@@ -1,6 +1,6 @@
 #include "model/touch_test_result.h"
-#include "model/findings_parts.h"
 #include "model/kit.h"
+#include "model/touch_hand_findings.h"
 #include "model/typed.h"
 #include <algorithm>
 #include <cmath>
@@ -39,6 +39,8 @@ std::string certaintyWords(const MarkerTestState &state) {
 }
 
 std::string varyWords(const MarkerTestState &state) {
+    if (state.tellNothing)
+        return " The same mark given twice was called different nearly every time: the answers tell nothing.";
     return state.answersVary ? " Answers vary: the same mark given twice was often called different." : "";
 }
 
@@ -58,6 +60,11 @@ TouchTestRecord newTouchTest(const Case &record, const std::vector<std::string> 
             test.marks.push_back({key, featuresOf(*marker)});
     if (withBlank)
         test.marks.push_back({blankMark, {}});
+    std::vector<Finding> unread;
+    if (const auto reading = readingFinger(record, unread)) {
+        test.hand = reading->hand;
+        test.finger = reading->finger;
+    }
     const bool reduced = touchMeaning(record).protectionReduced ||
                          record.safety.cautious(SafetyQuestion::ReducedProtectiveFeeling);
     test.credible = reduced ? raisedCredible : 0.90;

@@ -80,6 +80,14 @@ VisionCategory byAcuity(const Acuity &acuity, const std::string &typed) {
 
 } // namespace
 
+std::string withDistance(const std::string &typed, const Acuity &acuity,
+                         std::optional<Centimetres> distance) {
+    const bool named = typed.find_first_of("0123456789") != std::string::npos;
+    if (acuity.below != BelowChart::CountingFingers || named || !distance)
+        return typed;
+    return "CF at " + typed::words(distance->value, 1) + " cm";
+}
+
 VisionCategory visionCategory(const Acuity &acuity, const std::string &typed,
                               std::optional<double> fieldAcross) {
     const VisionCategory acuityAlone = byAcuity(acuity, typed);

@@ -10,9 +10,9 @@ using namespace model;
 
 namespace {
 
-constexpr double bandCm = 30;        // each of the three bands along a wall
+constexpr double bandCm = 30;         // each of the three bands along a wall
 constexpr double deepCm = 3 * bandCm; // all of them
-constexpr double roomCm = 80;        // at least this much floor between two walls
+constexpr double roomCm = 80;         // at least this much floor between two walls
 constexpr double doorCm = 25;
 constexpr double wallCm = 4;
 constexpr double widestMm = 150, highestMm = 170;
@@ -118,8 +118,13 @@ void fit(Figure &figure) {
     }
     const double scale = std::min({largestScale, widestMm / (right - left), highestMm / (bottom - top)});
     for (auto &box : figure.boxes)
-        box = {(box.x - left) * scale, (box.y - top) * scale, box.width * scale, box.height * scale,
-               box.label,              box.thick,             box.of};
+        box = {(box.x - left) * scale,
+               (box.y - top) * scale,
+               box.width * scale,
+               box.height * scale,
+               box.label,
+               box.thick,
+               box.of};
     figure.width = (right - left) * scale;
     figure.height = (bottom - top) * scale;
 }
@@ -141,8 +146,9 @@ std::string inWords(const std::vector<Wall> &walls, std::size_t drawn) {
         words += "No corner is recorded, so all units are drawn along one wall. ";
     if (drawn < walls.size())
         words += "The drawing shows the first four walls. ";
-    return words + "Against the wall is drawn what hangs, in front of it the worktop, then what stands below. "
-                   "Depths are not to scale.";
+    return words +
+           "Against the wall is drawn what hangs, in front of it the worktop, then what stands below. "
+           "Depths are not to scale.";
 }
 
 } // namespace

@@ -57,6 +57,7 @@ std::vector<Kind> kindsFor(const Case &record) {
         {"handout", handout, true}, {"household", householdSheet, false}, {"work-sheet", workSheet, false}};
     if (!record.units.empty())
         kinds.push_back({"drawings", drawings, false});
+    kinds.push_back({"kit", kitSheet, false});
     if (!record.goals.empty())
         kinds.push_back({"progress", progressReport, true});
     return kinds;
@@ -82,13 +83,35 @@ std::string safeInFileNames(std::string code) {
     return code;
 }
 
+std::string startOfNames(const Case &record, Date on) {
+    return safeInFileNames(record.client.code) + "-" + isoDate(on) + "-";
+}
+
+Result<void> checkCode(const Case &record) {
+    if (!record.client.code.empty())
+        return {};
+    return fail(ErrorCode::Missing, "This client has no code. Give one: the names of the files use it.");
+}
+
 } // namespace
+
+Result<Paper> kitSheetToPrint(const Case &record, const Findings &findings, Date on,
+                              const std::string &madeBy) {
+    if (const auto checked = checkCode(record); !checked)
+        return tl::unexpected(checked.error());
+    const auto sheet = kitSheet(record, findings, on, madeBy);
+    if (!sheet)
+        return tl::unexpected(sheet.error());
+    return writePdf(*sheet, PrintLayout{}).map([&](std::string bytes) {
+        return Paper{startOfNames(record, on) + "kit.pdf", sheet->title, std::move(bytes)};
+    });
+}
 
 Result<std::vector<Paper>> papers(const Case &record, const Findings &findings, Date on,
                                   const std::function<bool(double, const std::string &)> &progress,
                                   const std::string &madeBy) {
-    if (record.client.code.empty())
-        return fail(ErrorCode::Missing, "This client has no code. Give one: the names of the files use it.");
+    if (const auto checked = checkCode(record); !checked)
+        return tl::unexpected(checked.error());
     const auto media = mediaOf(record.client.media);
     if (media.empty())
         return fail(ErrorCode::Missing,
@@ -96,7 +119,7 @@ Result<std::vector<Paper>> papers(const Case &record, const Findings &findings, 
     const auto drafts = draftsOf(record, findings, on, madeBy);
     if (!drafts)
         return tl::unexpected(drafts.error());
-    const std::string start = safeInFileNames(record.client.code) + "-" + isoDate(on) + "-";
+    const std::string start = startOfNames(record, on);
     const double total = static_cast<double>(drafts->size() * media.size());
     const auto report = [&](std::size_t done, const std::string &title) {
         return !progress || progress(static_cast<double>(done) / total, title);

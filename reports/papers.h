@@ -30,6 +30,10 @@ namespace reports {
 [[nodiscard]] Result<Document> progressReport(const model::Case &record, const model::Findings &findings,
                                               model::Date on, const std::string &madeBy = {});
 
+/// Every mark of the kit: feel, surfaces, what it bears, price, cautions, and which safety fact rules it out.
+[[nodiscard]] Result<Document> kitSheet(const model::Case &record, const model::Findings &findings,
+                                        model::Date on, const std::string &madeBy = {});
+
 /// A same-day referral of the eyes: what was seen and told, and to whom to go. It takes the place of every
 /// other paper while its signs stand.
 [[nodiscard]] Result<Document> eyeReferral(const model::Case &record, const model::Findings &findings,
@@ -46,6 +50,9 @@ struct Paper {
 [[nodiscard]] Result<std::vector<Paper>>
 papers(const model::Case &record, const model::Findings &findings, model::Date on,
        const std::function<bool(double, const std::string &)> &progress, const std::string &madeBy = {});
+/// The kit sheet alone, as print of 18 point: it is wanted before there is a plan.
+[[nodiscard]] Result<Paper> kitSheetToPrint(const model::Case &record, const model::Findings &findings,
+                                            model::Date on, const std::string &madeBy = {});
 /// Writes them into `folder` (made if missing, for the owner only), readable by the owner only. Fails with
 /// ReadOnly, Full, InputOutput.
 [[nodiscard]] Result<void> writePapers(const std::vector<Paper> &papers, const std::filesystem::path &folder);

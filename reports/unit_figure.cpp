@@ -52,8 +52,8 @@ Figure unitFigure(const Case &record, const Id &id) {
         const UsualSize size = sizeOf(*place, *unit, static_cast<int>(places.size()));
         const double high = place->counter ? openCm : size.clear.value;
         // In cm, and from the floor up: turned round below.
-        figure.boxes.push_back({(outer - size.width.value) / 2, size.height.value + high, size.width.value, high,
-                                std::to_string(figure.boxes.size() + 1), false, place->id.text});
+        figure.boxes.push_back({(outer - size.width.value) / 2, size.height.value + high, size.width.value,
+                                high, std::to_string(figure.boxes.size() + 1), false, place->id.text});
         top = std::max(top, size.height.value + high + boardCm);
         bottom = std::min(bottom, size.height.value - boardCm);
         words.push_back(inWords(*place, size, figure.boxes.size()));
@@ -67,8 +67,13 @@ Figure unitFigure(const Case &record, const Id &id) {
     const double scale = std::min({largestScale, widestMm / widest, highestMm / (top - bottom)});
     const double shift = (widest - outer) / 2;
     for (auto &box : figure.boxes)
-        box = {(box.x + shift) * scale, (top - box.y) * scale, box.width * scale, box.height * scale,
-               box.label,               false,                 box.of};
+        box = {(box.x + shift) * scale,
+               (top - box.y) * scale,
+               box.width * scale,
+               box.height * scale,
+               box.label,
+               false,
+               box.of};
     figure.boxes.insert(figure.boxes.begin(),
                         {shift * scale, 0, outer * scale, (top - bottom) * scale, "", true, id.text});
     figure.width = widest * scale;

@@ -95,82 +95,82 @@ Column {
             boundsBehavior: Flickable.StopAtBounds
 
             Item {
-            id: plane
+                id: plane
 
-            x: 2 * Theme.gap + wall.bar
-            y: 2 * Theme.gap
-            width: drawing.wallWidth * wall.mm
-            height: drawing.wallHeight * wall.mm
+                x: 2 * Theme.gap + wall.bar
+                y: 2 * Theme.gap
+                width: drawing.wallWidth * wall.mm
+                height: drawing.wallHeight * wall.mm
 
-            // Easy reach: a bar at the left and dashes behind the units.
-            Rectangle {
-                x: -wall.bar
-                y: drawing.reachTop * wall.mm
-                visible: drawing.reachKnown
-                width: Math.max(4, Theme.gap / 2)
-                height: (drawing.reachBottom - drawing.reachTop) * wall.mm
-                color: Theme.before
-            }
-            Repeater {
-                model: [drawing.reachTop, drawing.reachBottom]
-
-                Row {
-                    id: dashes
-
-                    required property real modelData
-
+                // Easy reach: a bar at the left and dashes behind the units.
+                Rectangle {
                     x: -wall.bar
-                    y: dashes.modelData * wall.mm - 1
-                    width: plane.width + wall.bar
+                    y: drawing.reachTop * wall.mm
                     visible: drawing.reachKnown
-                    spacing: 6
-                    clip: true
+                    width: Math.max(4, Theme.gap / 2)
+                    height: (drawing.reachBottom - drawing.reachTop) * wall.mm
+                    color: Theme.before
+                }
+                Repeater {
+                    model: [drawing.reachTop, drawing.reachBottom]
 
-                    Repeater {
-                        model: 120
+                    Row {
+                        id: dashes
 
-                        Rectangle {
-                            width: 10
-                            height: 3
-                            color: Theme.before
+                        required property real modelData
+
+                        x: -wall.bar
+                        y: dashes.modelData * wall.mm - 1
+                        width: plane.width + wall.bar
+                        visible: drawing.reachKnown
+                        spacing: 6
+                        clip: true
+
+                        Repeater {
+                            model: 120
+
+                            Rectangle {
+                                width: 10
+                                height: 3
+                                color: Theme.before
+                            }
+                        }
+                    }
+                }
+                Repeater {
+                    model: drawing.boxes
+
+                    Rectangle {
+                        id: box
+
+                        required property var modelData
+                        readonly property bool here: box.modelData.here === true
+                        readonly property bool isUnit: box.modelData.unit === true
+
+                        x: Math.round(box.modelData.x * wall.mm)
+                        y: Math.round(box.modelData.y * wall.mm)
+                        z: box.here ? 1 : 0
+                        width: Math.round(box.modelData.width * wall.mm)
+                        height: Math.round(box.modelData.height * wall.mm)
+                        radius: box.isUnit ? 3 : 0
+                        color: box.here ? Theme.accentSoft : Theme.surface
+                        border.width: box.here ? 4 : box.isUnit ? 2 : 1
+                        border.color: box.here ? Theme.accent : Theme.edge
+
+                        Text {
+                            id: number
+
+                            anchors.centerIn: parent
+                            visible: implicitWidth + 6 <= box.width && implicitHeight <= box.height
+                            text: box.modelData.label ?? ""
+                            color: box.here ? Theme.accent : Theme.ink
+                            font.family: Theme.family
+                            font.pixelSize: Theme.small
+                            font.bold: box.here
                         }
                     }
                 }
             }
-            Repeater {
-                model: drawing.boxes
-
-                Rectangle {
-                    id: box
-
-                    required property var modelData
-                    readonly property bool here: box.modelData.here === true
-                    readonly property bool isUnit: box.modelData.unit === true
-
-                    x: Math.round(box.modelData.x * wall.mm)
-                    y: Math.round(box.modelData.y * wall.mm)
-                    z: box.here ? 1 : 0
-                    width: Math.round(box.modelData.width * wall.mm)
-                    height: Math.round(box.modelData.height * wall.mm)
-                    radius: box.isUnit ? 3 : 0
-                    color: box.here ? Theme.accentSoft : Theme.surface
-                    border.width: box.here ? 4 : box.isUnit ? 2 : 1
-                    border.color: box.here ? Theme.accent : Theme.edge
-
-                    Text {
-                        id: number
-
-                        anchors.centerIn: parent
-                        visible: implicitWidth + 6 <= box.width && implicitHeight <= box.height
-                        text: box.modelData.label ?? ""
-                        color: box.here ? Theme.accent : Theme.ink
-                        font.family: Theme.family
-                        font.pixelSize: Theme.small
-                        font.bold: box.here
-                    }
-                }
-            }
-        }
             Rectangle {
                 x: Theme.gap
                 y: plane.y + plane.height
@@ -189,16 +189,13 @@ Column {
         spacing: Theme.gap
 
         Repeater {
-            model: [
-                {
-                    sign: "\u2212",
-                    by: 0.5
-                },
-                {
-                    sign: "+",
-                    by: 2
-                }
-            ]
+            model: [{
+                    "sign": "\u2212",
+                    "by": 0.5
+                }, {
+                    "sign": "+",
+                    "by": 2
+                }]
 
             Rectangle {
                 id: zoomButton

@@ -242,22 +242,21 @@ std::vector<PageViewModel::FieldSpec> ClientPage::householdFields() {
 
 PageViewModel::FieldSpec ClientPage::visitField() {
     const model::Id id = m_session.visit()->id;
-    return {{.key = "plannedMinutes",
-             .kind = FieldKind::Number,
-             .label = tr("Minutes planned for this visit"),
-             .hint = tr("10 to 240; where am I says how many are left")},
-            [this] {
-                return m_session.visit() ? QString::number(m_session.visit()->plannedMinutes) : QString();
-            },
-            [id](Case &record, const QString &typed) -> Result<void> {
-                const auto minutes = wholeNumber(typed, 10, 240);
-                if (!minutes)
-                    return tl::unexpected(minutes.error());
-                for (auto &visit : record.visits)
-                    if (visit.id == id)
-                        visit.plannedMinutes = *minutes;
-                return {};
-            }};
+    return {
+        {.key = "plannedMinutes",
+         .kind = FieldKind::Number,
+         .label = tr("Minutes planned for this visit"),
+         .hint = tr("10 to 240; where am I says how many are left")},
+        [this] { return m_session.visit() ? QString::number(m_session.visit()->plannedMinutes) : QString(); },
+        [id](Case &record, const QString &typed) -> Result<void> {
+            const auto minutes = wholeNumber(typed, 10, 240);
+            if (!minutes)
+                return tl::unexpected(minutes.error());
+            for (auto &visit : record.visits)
+                if (visit.id == id)
+                    visit.plannedMinutes = *minutes;
+            return {};
+        }};
 }
 
 void ClientPage::refresh() {

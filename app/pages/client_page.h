@@ -47,6 +47,11 @@ private:
     [[nodiscard]] FieldSpec resultField(const model::TestInfo &info, model::Side side);
     [[nodiscard]] FieldSpec methodField();
     [[nodiscard]] FieldSpec glassesField();
+    [[nodiscard]] FieldSpec chartField(model::Test test);
+    [[nodiscard]] FieldSpec fingerField();
+    [[nodiscard]] std::string chartToday(model::Test test) const;
+    [[nodiscard]] std::string finger() const;
+    [[nodiscard]] bool isShown(const model::Measurement &result) const;
     void showShelves();
     [[nodiscard]] const model::Measurement *latest(model::Test test, model::Side side) const;
     [[nodiscard]] model::Result<void> write(model::Case &record, const model::TestInfo &info,
@@ -54,6 +59,7 @@ private:
 
     model::Domain m_domain;
     bool m_withGlasses = true;
+    std::optional<std::string> m_finger; // of the results shown; none: not chosen yet
 };
 
 } // namespace app

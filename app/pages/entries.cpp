@@ -72,7 +72,8 @@ Result<int> wholeNumber(const QString &typed, int least, int most) {
     if (!value)
         return tl::unexpected(value.error());
     if (*value != std::floor(*value))
-        return fail(ErrorCode::NotUnderstood, Entries::tr("Not a whole number: %1. Kept.").arg(typed).toStdString());
+        return fail(ErrorCode::NotUnderstood,
+                    Entries::tr("Not a whole number: %1. Kept.").arg(typed).toStdString());
     return static_cast<int>(*value);
 }
 
@@ -140,22 +141,26 @@ const Choices<model::Storage> &storages() {
 
 const Choices<model::Light> &lights() {
     using enum model::Light;
-    static const Choices<model::Light> choices{
-        {{Entries::tr("Not asked"), NotAsked}, {Entries::tr("Bright"), Bright}, {Entries::tr("Fair"), Fair}, {Entries::tr("Dim"), Dim}}};
+    static const Choices<model::Light> choices{{{Entries::tr("Not asked"), NotAsked},
+                                                {Entries::tr("Bright"), Bright},
+                                                {Entries::tr("Fair"), Fair},
+                                                {Entries::tr("Dim"), Dim}}};
     return choices;
 }
 
 const Choices<model::BrailleGrade> &brailleGrades() {
     using enum model::BrailleGrade;
-    static const Choices<model::BrailleGrade> choices{
-        {{Entries::tr("No braille"), None}, {Entries::tr("Uncontracted"), Uncontracted}, {Entries::tr("Contracted"), Contracted}}};
+    static const Choices<model::BrailleGrade> choices{{{Entries::tr("No braille"), None},
+                                                       {Entries::tr("Uncontracted"), Uncontracted},
+                                                       {Entries::tr("Contracted"), Contracted}}};
     return choices;
 }
 
 const Choices<model::Klass> &klasses() {
     using enum model::Klass;
-    static const Choices<model::Klass> choices{
-        {{Entries::tr("Food"), Food}, {Entries::tr("Cleaning or other chemical"), Chemical}, {Entries::tr("Neither"), Neither}}};
+    static const Choices<model::Klass> choices{{{Entries::tr("Food"), Food},
+                                                {Entries::tr("Cleaning or other chemical"), Chemical},
+                                                {Entries::tr("Neither"), Neither}}};
     return choices;
 }
 

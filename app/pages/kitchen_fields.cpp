@@ -67,8 +67,8 @@ std::vector<PageViewModel::FieldSpec> KitchenPage::newUnitFields() {
     return {
         {{.key = "units",
           .label = tr("Units in words, from the door clockwise"),
-          .hint =
-              tr("For example larder 50 cm 4 shelves, worktop, corner, wall cupboard left of the cooker 2 shelves")},
+          .hint = tr("For example larder 50 cm 4 shelves, worktop, corner, wall cupboard left of the cooker "
+                     "2 shelves")},
          {},
          {}},
         {{.key = "newKind",

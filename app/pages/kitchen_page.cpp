@@ -24,8 +24,8 @@ int thingsOn(const Case &record, const Id &place) {
 
 } // namespace
 
-QVariantMap drawingOf(const reports::Figure &figure, const QString &label, bool floorShown, const Case &record,
-                      const Id &here) {
+QVariantMap drawingOf(const reports::Figure &figure, const QString &label, bool floorShown,
+                      const Case &record, const Id &here) {
     const auto isUnit = [&](const std::string &id) {
         return std::ranges::count(record.units, Id{id}, &Unit::id) > 0;
     };
@@ -48,7 +48,8 @@ QVariantMap drawingOf(const reports::Figure &figure, const QString &label, bool 
 }
 
 QVariantMap drawingOf(const Case &record, const Id &here) {
-    return drawingOf(reports::kitchenFigure(record), QObject::tr("Kitchen from the front"), true, record, here);
+    return drawingOf(reports::kitchenFigure(record), QObject::tr("Kitchen from the front"), true, record,
+                     here);
 }
 
 std::vector<ListRow> placeRows(const Case &record) {

@@ -1,5 +1,7 @@
 #include "app/pages/marker_kit_page.h"
 #include "app/pages/entries.h"
+#include "app/pages/papers_folder.h"
+#include "reports/papers.h"
 #include <algorithm>
 
 namespace app {
@@ -200,6 +202,8 @@ void MarkerKitPage::refresh() {
             {.key = "forget", .title = usual ? tr("Back to the usual figures") : tr("Remove this mark")});
     }
     actions.push_back({.key = "new", .title = tr("New mark of your own"), .primary = m_key.empty()});
+    if (m_key.empty())
+        actions.push_back({.key = "sheet", .title = tr("Write the kit sheet to print")});
     m_actions.setRows(std::move(actions));
     m_findings.setRows(
         {{.key = "figures",
@@ -209,6 +213,24 @@ void MarkerKitPage::refresh() {
                        "finds out what this client can tell apart.")}});
     showRows();
     emit refreshed();
+}
+
+void MarkerKitPage::writeSheet() {
+    const auto sheet = reports::kitSheetToPrint(record(), m_session.findings(), m_session.today(),
+                                                m_session.author().toStdString());
+    if (!sheet) {
+        say(sheet.error());
+        return;
+    }
+    const QString folder = papersFolder(m_session);
+    if (const auto written = reports::writePapers({*sheet}, folder.toStdString()); !written) {
+        say(written.error());
+        return;
+    }
+    if (const auto noted = m_session.note("paper.exported", tr("1 file")); !noted)
+        say(noted.error());
+    say(tr("%1 written to %2. What is written there is not encrypted any more.")
+            .arg(text(sheet->fileName), folder));
 }
 
 void MarkerKitPage::act(const QString &key) {
@@ -221,6 +243,8 @@ void MarkerKitPage::act(const QString &key) {
             return;
         if (record().kit.size() > before)
             activated(text(record().kit.back().marker.key));
+    } else if (key == QLatin1String("sheet")) {
+        writeSheet();
     } else if (key == QLatin1String("done")) {
         const QString row = text(m_key);
         activated({});

@@ -32,6 +32,7 @@ private:
     [[nodiscard]] std::vector<FieldSpec> featureFields();
     [[nodiscard]] std::vector<FieldSpec> useFields();
     void showRows();
+    void writeSheet();
 
     std::string m_key; // of the mark in hand; empty: none
     QString m_row;

@@ -1,5 +1,6 @@
 #include "app/pages/client_page.h"
 #include "app/pages/entries.h"
+#include "model/fingers.h"
 #include "model/planning.h"
 #include "model/shelf_reach.h"
 #include <QRegularExpression>
@@ -39,6 +40,23 @@ bool isAcuity(model::Test test) {
     return test == model::Test::DistanceAcuity || test == model::Test::NearAcuity;
 }
 
+/// Tests of the hand that are done finger by finger; a shape is felt with the whole hand.
+bool isByFinger(model::Test test) {
+    const auto &info = model::infoOf(test);
+    return info.domain == model::Domain::Touch && info.sided && test != model::Test::ShapeNaming;
+}
+
+/// "right hand, index; left hand, index": the fingers that have results.
+QString fingersTested(const Case &record) {
+    QStringList tested;
+    for (const auto &result : record.measurements)
+        if (isByFinger(result.test))
+            if (const QString words = text(model::wordsOf(model::whichFinger(result)));
+                !tested.contains(words))
+                tested << words;
+    return tested.join(QStringLiteral("; "));
+}
+
 /// "N12 at 40 cm" is a value and a distance; words such as "dazzled at noon" are one.
 void split(const QString &typed, Measurement &result) {
     result.typed = typed.trimmed().toStdString();
@@ -72,14 +90,30 @@ std::optional<QString> notTested(const QString &typed) {
 
 } // namespace
 
+bool MeasurementPage::isShown(const Measurement &result) const {
+    if (isAcuity(result.test))
+        return result.withGlasses == m_withGlasses;
+    return !isByFinger(result.test) || model::fingerNamed(result.finger) == finger();
+}
+
 const Measurement *MeasurementPage::latest(model::Test test, Side side) const {
     const Measurement *found = nullptr;
     for (const auto &result : record().measurements)
-        if (result.test == test && result.side == side &&
-            (!isAcuity(test) || result.withGlasses == m_withGlasses) &&
+        if (result.test == test && result.side == side && isShown(result) &&
             (!found || found->date <= result.date))
             found = &result;
     return found;
+}
+
+/// The finger that was chosen; before that the one of the newest result, so that what is there is seen.
+std::string MeasurementPage::finger() const {
+    if (m_finger)
+        return *m_finger;
+    const Measurement *newest = nullptr;
+    for (const auto &result : record().measurements)
+        if (isByFinger(result.test) && !result.finger.empty() && (!newest || newest->date <= result.date))
+            newest = &result;
+    return newest ? model::fingerNamed(newest->finger) : std::string();
 }
 
 Result<void> MeasurementPage::write(Case &record, const model::TestInfo &info, Side side,
@@ -93,6 +127,8 @@ Result<void> MeasurementPage::write(Case &record, const model::TestInfo &info, S
         result.side = side;
         result.date = m_session.today();
         result.withGlasses = m_domain == model::Domain::Sight && (!isAcuity(info.test) || m_withGlasses);
+        result.finger = isByFinger(info.test) ? finger() : std::string();
+        result.chart = isAcuity(info.test) ? chartToday(info.test) : std::string();
     }
     const auto reason = notTested(typed);
     if (reason && reason->isEmpty())
@@ -112,10 +148,17 @@ Result<void> MeasurementPage::write(Case &record, const model::TestInfo &info, S
 PageViewModel::FieldSpec MeasurementPage::resultField(const model::TestInfo &info, Side side) {
     const QString where = sideWords(m_domain, side);
     QString label = where.isEmpty() ? text(info.name) : tr("%1, %2").arg(text(info.name), where);
-    if (isAcuity(info.test) && !m_withGlasses)
+    QString key = text(info.key) + QLatin1Char('-') + QString::number(static_cast<int>(side));
+    if (isAcuity(info.test) && !m_withGlasses) {
         label += tr(", without glasses");
+        key += QStringLiteral("-without");
+    }
+    if (isByFinger(info.test) && !finger().empty()) {
+        label += QStringLiteral(", ") + text(finger());
+        key += QLatin1Char('-') + text(finger());
+    }
     const bool yesNo = info.test == model::Test::UsableVision;
-    FormField field{.key = text(info.key) + QLatin1Char('-') + QString::number(static_cast<int>(side)),
+    FormField field{.key = key,
                     .kind = yesNo ? FieldKind::YesNo : FieldKind::Text,
                     .label = label,
                     .hint = yesNo ? QString() : text(info.hint) + tr("; or not tested, and why")};
@@ -137,11 +180,12 @@ PageViewModel::FieldSpec MeasurementPage::resultField(const model::TestInfo &inf
 
 PageViewModel::FieldSpec MeasurementPage::methodField() {
     const auto isOurs = [this](const Measurement &m) {
-        return model::infoOf(m.test).domain == m_domain && m.date == m_session.today();
+        return model::infoOf(m.test).domain == m_domain && m.test != model::Test::ReadingTrial && // its sheet
+               m.date == m_session.today();
     };
     return {{.key = "method",
              .label = tr("Method today"),
-             .hint = tr("Chart or kit, light, glasses, finger: kept with every result of today")},
+             .hint = tr("Chart or kit, light, who helped: kept with every result of today")},
             [this, isOurs] {
                 for (const auto &m : record().measurements)
                     if (isOurs(m) && !m.method.empty())
@@ -171,12 +215,66 @@ PageViewModel::FieldSpec MeasurementPage::glassesField() {
             {}};
 }
 
+/// The chart that the acuities of this test were taken with today; empty if it was not said.
+std::string MeasurementPage::chartToday(model::Test test) const {
+    for (const auto &m : record().measurements)
+        if (m.test == test && m.date == m_session.today() && !m.chart.empty())
+            return m.chart;
+    return {};
+}
+
+PageViewModel::FieldSpec MeasurementPage::chartField(model::Test test) {
+    const Measurement *newest = nullptr;
+    for (const auto &m : record().measurements)
+        if (m.test == test && m.notTestedBecause.empty() && (!newest || newest->date <= m.date))
+            newest = &m;
+    FormField field{.key = text(model::infoOf(test).key) + QStringLiteral("-chart"),
+                    .label = test == model::Test::NearAcuity ? tr("Chart of the near acuities")
+                                                             : tr("Chart of the distance acuities"),
+                    .hint =
+                        tr("Letters, numbers, tumbling E, broken rings, symbols or words; in rows, crowded "
+                           "or single; or your own words")};
+    if (newest && newest->date && *newest->date != m_session.today())
+        field.note = tr("of %1").arg(shown(newest->date));
+    return {field, [words = newest ? newest->chart : std::string()] { return text(words); },
+            [test, day = newest ? newest->date : std::nullopt,
+             any = newest != nullptr](Case &r, const QString &typed) -> Result<void> {
+                if (!any)
+                    return fail(ErrorCode::Missing, "There is no such acuity yet to keep this with. Kept.");
+                for (auto &m : r.measurements)
+                    if (m.test == test && m.date == day)
+                        m.chart = typed.trimmed().toStdString();
+                return {};
+            }};
+}
+
+PageViewModel::FieldSpec MeasurementPage::fingerField() {
+    QStringList choices{tr("finger not stated")};
+    for (const char *name : model::fingerNames)
+        choices << QString::fromLatin1(name);
+    const QString now = finger().empty() ? choices.front() : text(finger());
+    if (!choices.contains(now)) // own words of an older record
+        choices << now;
+    const QString tested = fingersTested(record());
+    return {{.key = "finger",
+             .kind = FieldKind::Choice,
+             .label = tr("Results below are of this finger"),
+             .hint = tr("Each finger of each hand has results of its own"),
+             .choices = choices,
+             .note = tested.isEmpty() ? tr("none tested yet") : tr("tested: %1").arg(tested)},
+            [now] { return now; },
+            {}};
+}
+
 void MeasurementPage::edit(const QString &key, const QString &value) {
-    if (key != QLatin1String("glasses")) {
+    if (key == QLatin1String("glasses"))
+        m_withGlasses = value != tr("without glasses");
+    else if (key == QLatin1String("finger"))
+        m_finger = value == tr("finger not stated") ? std::string() : value.toStdString();
+    else {
         PageViewModel::edit(key, value);
         return;
     }
-    m_withGlasses = value != tr("without glasses");
     refresh();
 }
 
@@ -193,6 +291,8 @@ void MeasurementPage::refresh() {
             continue;
         if (isAcuity(info.test) && fields.empty())
             fields.push_back(glassesField());
+        if (isByFinger(info.test) && fields.empty())
+            fields.push_back(fingerField());
         std::vector<Side> sides{Side::NotStated};
         if (info.sided)
             sides = m_domain == model::Domain::Sight ? std::vector{Side::Right, Side::Left, Side::Both}
@@ -204,6 +304,8 @@ void MeasurementPage::refresh() {
             continue;
         for (const Side side : sides)
             fields.push_back(resultField(info, side));
+        if (isAcuity(info.test))
+            fields.push_back(chartField(info.test));
     }
     fields.push_back(methodField());
     m_kicker = tr("%1 of %2 entered").arg(given).arg(all);

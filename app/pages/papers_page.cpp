@@ -1,10 +1,10 @@
 #include "app/pages/papers_page.h"
 #include "app/pages/background.h"
 #include "app/pages/entries.h"
+#include "app/pages/papers_folder.h"
 #include <QDir>
 #include <QPointer>
 #include <QRegularExpression>
-#include <QStandardPaths>
 
 namespace app {
 
@@ -41,11 +41,8 @@ const reports::Paper *PapersPage::paperInHand() const {
 void PapersPage::refresh() {
     m_kicker = m_papers.empty() ? tr("Made from what is recorded now")
                                 : counted(m_papers.size(), tr("1 paper"), tr("%1 papers"));
-    if (m_folder.isEmpty()) {
-        m_folder = m_session.setting(QStringLiteral("papersFolder"));
-        if (m_folder.isEmpty())
-            m_folder = QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation);
-    }
+    if (m_folder.isEmpty())
+        m_folder = papersFolder(m_session);
     setFields({{{.key = "folder",
                  .label = tr("Folder for the papers"),
                  .hint = tr("What is written there is not encrypted any more")},

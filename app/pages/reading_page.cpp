@@ -1,11 +1,11 @@
 #include "app/pages/entries.h"
+#include "app/pages/papers_folder.h"
 #include "app/pages/sight_pages.h"
 #include "model/read_measurement.h"
 #include "model/sight.h"
 #include "model/typed.h"
 #include "reports/papers.h"
 #include "reports/reading_sheet.h"
-#include <QStandardPaths>
 #include <algorithm>
 
 namespace app {
@@ -162,9 +162,7 @@ void ReadingPage::writeSheet() {
         say(pdf.error());
         return;
     }
-    QString folder = m_session.setting(QStringLiteral("papersFolder"));
-    if (folder.isEmpty())
-        folder = QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation);
+    const QString folder = papersFolder(m_session);
     const reports::Paper sheet{reports::readingSheetName(m_version, distance->value), {}, std::move(*pdf)};
     if (const auto written = reports::writePapers({sheet}, folder.toStdString()); !written) {
         say(written.error());

@@ -68,9 +68,11 @@
         <translation>Colors, text size and keys. An empty key is switched off.</translation>
     </message>
     <message>
-        <source>Type what was felt: the marking of the lightest filament, millimetres of two points.
+        <source>Choose the finger first: each finger of each hand has results of its own.
+Type what was felt: the marking of the lightest filament, millimetres of two points.
 A test that was not done: not tested, and why.</source>
-        <translation>Type what was felt: the marking of the lightest filament, millimeters of two points.
+        <translation>Choose the finger first: each finger of each hand has results of its own.
+Type what was felt: the marking of the lightest filament, millimeters of two points.
 A test that was not done: not tested, and why.</translation>
     </message>
 </context>

@@ -11,57 +11,74 @@ struct Help {
 
 QString ownHelp(const QString &page) {
     const std::map<QString, QString> helps{
-        {"entry", Help::tr("Type your passphrase and press Return. Your recovery code opens the records too.\n"
-                     "The practice caseload has three invented clients; nothing of it is kept.")},
+        {"entry",
+         Help::tr("Type your passphrase and press Return. Your recovery code opens the records too.\n"
+                  "The practice caseload has three invented clients; nothing of it is kept.")},
         {"caseload",
-         Help::tr("Type any part of a name or code to find a client. Arrows go through the list, Return opens.\n"
-            "Ctrl+Return opens the client in hand.")},
+         Help::tr(
+             "Type any part of a name or code to find a client. Arrows go through the list, Return opens.\n"
+             "Ctrl+Return opens the client in hand.")},
         {"client", Help::tr("Who the client is, how she reads, who lives here, what she must not eat.\n"
-                      "Ctrl+Return starts the visit.")},
-        {"safety", Help::tr("Each answer is yes, no or not asked. Not asked counts as the more cautious answer.\n"
-                      "What follows stands beside the answer; the program advises, you decide.")},
-        {"sight", Help::tr("Type what the chart says, in its own notation: 6/24, 20/80, 0.6 logMAR, N12 at 40 cm.\n"
-                     "A test that was not done: not tested, and why.")},
+                            "Ctrl+Return starts the visit.")},
+        {"safety",
+         Help::tr("Each answer is yes, no or not asked. Not asked counts as the more cautious answer.\n"
+                  "What follows stands beside the answer; the program advises, you decide.")},
+        {"sight",
+         Help::tr("Type what the chart says, in its own notation: 6/24, 20/80, 0.6 logMAR, N12 at 40 cm.\n"
+                  "A test that was not done: not tested, and why.")},
         {"reading",
-         Help::tr("Write the sheet and print it at full size. The client reads line by line, the largest first.\n"
-            "For each line type seconds and wrong words: 4.2 s, 1 wrong. A line nobody could read: not "
-            "read.\n"
-            "The critical print size then sets the print of all papers.")},
+         Help::tr(
+             "Write the sheet and print it at full size. The client reads line by line, the largest first.\n"
+             "For each line type seconds and wrong words: 4.2 s, 1 wrong. A line nobody could read: not "
+             "read.\n"
+             "The critical print size then sets the print of all papers.")},
         {"legible",
-         Help::tr("Whether a printed label can be read where it stands: arrows go through the labels.\n"
-            "Distance and slant follow from eye height and shelf; light and sizes from the kitchen page.")},
-        {"touch", Help::tr("Type what was felt: the marking of the lightest filament, millimetres of two points.\n"
-                     "A test that was not done: not tested, and why.")},
-        {"markertest", Help::tr("Which marks this client can tell apart. Lay the marks into the slots, put "
-                          "headphones on, begin.\n"
-                          "In the trial: J same, F different, U unsure, Space repeat, Backspace takes the "
-                          "answer back. Only "
-                          "slots are spoken. Ctrl+Shift+B blanks the screen.")},
-        {"markerkit", Help::tr("The marks at hand, with their features, what they bear and their cautions.\n"
-                         "F2 or Return changes the mark in hand; own marks can be added.")},
+         Help::tr(
+             "Whether a printed label can be read where it stands: arrows go through the labels.\n"
+             "Distance and slant follow from eye height and shelf; light and sizes from the kitchen page.")},
+        {"touch",
+         Help::tr("Choose the finger first: each finger of each hand has results of its own.\n"
+                  "Type what was felt: the marking of the lightest filament, millimetres of two points.\n"
+                  "A test that was not done: not tested, and why.")},
+        {"markertest",
+         Help::tr("Which marks this client can tell apart. Lay the marks into the slots, put "
+                  "headphones on, begin.\n"
+                  "In the trial: J same, F different, U unsure, Space repeat, Backspace takes the "
+                  "answer back. Only "
+                  "slots are spoken. Ctrl+Shift+B blanks the screen.")},
+        {"markerkit",
+         Help::tr("The marks at hand, with their features, what they bear and their cautions.\n"
+                  "F2 or Return changes the mark in hand; own marks can be added.\n"
+                  "The kit sheet, every mark with what it bears, goes into the folder of the papers.")},
         {"reach",
          Help::tr("Type heights with their unit: 142 cm, 4 ft 8 in. From stature alone they are estimated.")},
         {"kitchen",
          Help::tr("Add units clockwise from the door, each with its shelves from the top.\n"
-            "Sizes that you leave out are usual ones and marked so. F2 changes the place in hand.\n"
-            "Several units go in one line of words, with the word corner where the wall turns; F9 says the map.\n"
-            "On the drawing plus and minus zoom, 0 shows all, the arrows move it.")},
+                  "Sizes that you leave out are usual ones and marked so. F2 changes the place in hand.\n"
+                  "Several units go in one line of words, with the word corner where the wall turns; F9 says "
+                  "the map.\n"
+                  "On the drawing plus and minus zoom, 0 shows all, the arrows move it.")},
         {"photos",
-         Help::tr("Photographs are scaled down and kept in the records alone. Each needs words that say what is "
-            "to be seen.\nTake one only with consent; delete the file outside yourself.")},
+         Help::tr(
+             "Photographs are scaled down and kept in the records alone. Each needs words that say what is "
+             "to be seen.\nTake one only with consent; delete the file outside yourself.")},
         {"contents",
          Help::tr("One line a shelf: 4 chopped tomatoes, rice daily, olive oil glass.\n"
-            "F2 corrects the thing in hand, F3 goes to the next doubt, F9 reads the shelf back.\n"
-            "The name again corrects it, remove rice takes it away, ajvar like pesto says what it is like.")},
-        {"plan", Help::tr("Arrows go through the lines. F7 says why, F8 overrules the line, with its price, F9 "
-                    "reads it again.\n"
-                    "Bring up to date keeps what can stay; afresh looks for the best plan.")},
-        {"goals", Help::tr("A goal is one sentence with five levels, written before treatment. F2 changes the goal "
-                     "in hand.")},
-        {"papers", Help::tr("Make the papers, look at them and listen to them, then write them into a folder.\n"
-                      "Files outside the program are not encrypted.")},
+                  "F2 corrects the thing in hand, F3 goes to the next doubt, F9 reads the shelf back.\n"
+                  "The name again corrects it, remove rice takes it away, ajvar like pesto says what it is "
+                  "like.")},
+        {"plan",
+         Help::tr("Arrows go through the lines. F7 says why, F8 overrules the line, with its price, F9 "
+                  "reads it again.\n"
+                  "Bring up to date keeps what can stay; afresh looks for the best plan.")},
+        {"goals",
+         Help::tr("A goal is one sentence with five levels, written before treatment. F2 changes the goal "
+                  "in hand.")},
+        {"papers",
+         Help::tr("Make the papers, look at them and listen to them, then write them into a folder.\n"
+                  "Files outside the program are not encrypted.")},
         {"followup", Help::tr("What last time left open, then the level of each goal with what was seen.\n"
-                        "Bring the plan up to date on the plan page: it changes as little as it can.")},
+                              "Bring the plan up to date on the plan page: it changes as little as it can.")},
         {"progress", Help::tr("The levels of each goal over the visits, with what may be said of them.")},
         {"settings", Help::tr("Colours, text size and keys. An empty key is switched off.")},
     };
@@ -73,10 +90,11 @@ QString ownHelp(const QString &page) {
 
 QString helpFor(const QString &page) {
     return ownHelp(page) + QLatin1Char('\n') +
-           Help::tr("Tab goes from field to field, F6 between the parts of the window, Ctrl+G to any page, shelf "
-              "or thing.\n"
-              "Ctrl+Z undoes the last action and says which. F12 says where you are. Shift+F1 lists all "
-              "keys.");
+           Help::tr(
+               "Tab goes from field to field, F6 between the parts of the window, Ctrl+G to any page, shelf "
+               "or thing.\n"
+               "Ctrl+Z undoes the last action and says which. F12 says where you are. Shift+F1 lists all "
+               "keys.");
 }
 
 } // namespace app

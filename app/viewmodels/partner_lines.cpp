@@ -17,11 +17,11 @@ QString withoutNames(QString words, const model::Client &client) {
     const QString all = text(client.name) + QLatin1Char(' ') + text(client.code);
     for (const QString &part : all.split(QRegularExpression(QStringLiteral("\\s+")), Qt::SkipEmptyParts))
         if (part.size() > 1)
-            words.replace(QRegularExpression(QStringLiteral("(?<!\\w)%1(?!\\w)")
-                                                 .arg(QRegularExpression::escape(part)),
-                                             QRegularExpression::CaseInsensitiveOption |
-                                                 QRegularExpression::UseUnicodePropertiesOption),
-                          QObject::tr("the client"));
+            words.replace(
+                QRegularExpression(QStringLiteral("(?<!\\w)%1(?!\\w)").arg(QRegularExpression::escape(part)),
+                                   QRegularExpression::CaseInsensitiveOption |
+                                       QRegularExpression::UseUnicodePropertiesOption),
+                QObject::tr("the client"));
     return words;
 }
 

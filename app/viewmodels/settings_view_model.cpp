@@ -91,9 +91,9 @@ void SettingsViewModel::restore(const std::function<QString(const QString &)> &k
     if (const QString ink = keptOf(QStringLiteral("ownInk")), paper = keptOf(QStringLiteral("ownPaper"));
         !ink.isEmpty() && !paper.isEmpty())
         static_cast<void>(m_shell->setOwnColours(ink, paper));
-    for (const QString &look : {QStringLiteral("theme"), QStringLiteral("textScale"),
-                                QStringLiteral("speech"), QStringLiteral("lockMinutes"),
-                                QStringLiteral("language")})
+    for (const QString &look :
+         {QStringLiteral("theme"), QStringLiteral("textScale"), QStringLiteral("speech"),
+          QStringLiteral("lockMinutes"), QStringLiteral("language")})
         if (const QString value = keptOf(look); !value.isEmpty())
             static_cast<void>(apply(look, value));
     std::vector<std::pair<QString, QString>> changed;
@@ -182,7 +182,10 @@ void SettingsViewModel::fill() {
                           .value = m_shell->ownPaper()});
     }
     const std::vector<FormField> others{
-        std::move(size), std::move(speech), std::move(lock), std::move(language),
+        std::move(size),
+        std::move(speech),
+        std::move(lock),
+        std::move(language),
         FormField{.key = QStringLiteral("keys"), .kind = FieldKind::Heading, .label = tr("Keys")},
         FormField{.key = QStringLiteral("how"),
                   .kind = FieldKind::Quiet,

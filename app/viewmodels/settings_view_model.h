@@ -6,8 +6,8 @@
 namespace app {
 
 /// How the program looks and speaks, and which keys it takes. Names of settings: "theme", "ownInk",
-/// "ownPaper", "textScale", "speech" ("full" or "short"), "lockMinutes", "language" ("en_GB"), "key.COMMAND" (whose value is "off"
-/// for no key).
+/// "ownPaper", "textScale", "speech" ("full" or "short"), "lockMinutes", "language" ("en_GB"), "key.COMMAND"
+/// (whose value is "off" for no key).
 class SettingsViewModel : public QObject {
     Q_OBJECT
     QML_ELEMENT

@@ -9,18 +9,21 @@ class CustomaryUnits : public ::testing::Test {
 protected:
     void SetUp() override { showCustomaryUnits(true); }
     void TearDown() override { showCustomaryUnits(false); }
-    static std::string said(const char *sentence) { return localWords(QString::fromUtf8(sentence)).toStdString(); }
+    static std::string said(const char *sentence) {
+        return localWords(QString::fromUtf8(sentence)).toStdString();
+    }
 };
 
-// 2.54 cm to the inch and 0.45359237 kg to the pound: international yard and pound agreement, 1959. Fahrenheit:
-// Food Standards Scotland's 0 to 5 and -18 degrees Celsius are 32 to 41 and 0 degrees Fahrenheit.
+// 2.54 cm to the inch and 0.45359237 kg to the pound: international yard and pound agreement, 1959.
+// Fahrenheit: Food Standards Scotland's 0 to 5 and -18 degrees Celsius are 32 to 41 and 0 degrees Fahrenheit.
 TEST_F(CustomaryUnits, standBehindTheMetricOnes) {
     EXPECT_EQ(said("Easy reach from 76.2 cm."), "Easy reach from 76.2 cm (30 in).");
     EXPECT_EQ(said("Labels at 40 cm: 36 point."), "Labels at 40 cm (15.7 in): 36 point.");
     EXPECT_EQ(said("60 to 140 cm, at most 2 kg"), "60 to 140 cm (23.6 to 55.1 in), at most 2 kg (4.4 lb)");
-    EXPECT_EQ(said("Fridge at 0 to 5 degrees Celsius, freezer at -18 degrees Celsius."),
-              "Fridge at 0 to 5 degrees Celsius (32 to 41 degrees Fahrenheit), freezer at -18 degrees Celsius (0 "
-              "degrees Fahrenheit).");
+    EXPECT_EQ(
+        said("Fridge at 0 to 5 degrees Celsius, freezer at -18 degrees Celsius."),
+        "Fridge at 0 to 5 degrees Celsius (32 to 41 degrees Fahrenheit), freezer at -18 degrees Celsius (0 "
+        "degrees Fahrenheit).");
 }
 
 TEST_F(CustomaryUnits, leaveAloneWhatIsNoMeasure) {

@@ -45,12 +45,12 @@ TEST_F(Practice, partnerViewShowsThePageInHandInWords) {
 TEST_F(Practice, partnerViewNamesNobodyOnAnyPage) {
     open("Tilda");
     shell.togglePartner();
-    ASSERT_TRUE(shell.session().edit("note", "test", [](model::Case &r) {
-        r.places.front().name = "shelf of " + r.client.name;
-    }));
+    ASSERT_TRUE(shell.session().edit(
+        "note", "test", [](model::Case &r) { r.places.front().name = "shelf of " + r.client.name; }));
     const auto &client = shell.session().record().client;
-    for (const char *page : {"client", "safety", "sight", "touch", "reach", "kitchen", "contents", "plan", "goals",
-                             "papers", "followup", "progress", "markertest", "markerkit", "photos", "legible"}) {
+    for (const char *page :
+         {"client", "safety", "sight", "touch", "reach", "kitchen", "contents", "plan", "goals", "papers",
+          "followup", "progress", "markertest", "markerkit", "photos", "legible"}) {
         const std::string shown = partner(page);
         EXPECT_FALSE(shown.empty()) << page;
         for (const QString &part : text(client.name).split(QLatin1Char(' ')))
@@ -91,11 +91,14 @@ TEST_F(Practice, whereAmISaysWhatIsLeftOfTheVisit) {
         }));
     };
     begin(20, 75);
-    EXPECT_THAT(shell.whereAmI({}).toStdString(), ::testing::ContainsRegex("Visit 9. 5[45] of 75 minutes left."));
+    EXPECT_THAT(shell.whereAmI({}).toStdString(),
+                ::testing::ContainsRegex("Visit 9. 5[45] of 75 minutes left."));
     begin(80, 75);
-    EXPECT_THAT(shell.whereAmI({}).toStdString(), ::testing::ContainsRegex("[56] minutes over the planned 75."));
-    ASSERT_TRUE(shell.session().edit("yesterday", "test",
-                                     [](model::Case &r) { r.visits.back().date = model::addDays(model::today(), -1); }));
+    EXPECT_THAT(shell.whereAmI({}).toStdString(),
+                ::testing::ContainsRegex("[56] minutes over the planned 75."));
+    ASSERT_TRUE(shell.session().edit("yesterday", "test", [](model::Case &r) {
+        r.visits.back().date = model::addDays(model::today(), -1);
+    }));
     EXPECT_THAT(shell.whereAmI({}).toStdString(), Not(HasSubstr("minutes")));
 }
 

@@ -86,10 +86,11 @@ TEST_P(Screens, holdNamesOfAnyKind) {
     ASSERT_NE(window(), nullptr);
     window()->resize(1280, 800);
     m_shell.setTextScale(GetParam());
-    const std::vector<QString> names{QString(10'000, QLatin1Char('x')),
-                                     QStringLiteral("\u05d3\u05d5\u05d2\u05de\u05d4 \u05d1\u05d3\u05d5\u05d9\u05d4"),
-                                     QString::fromUtf8("\xF0\x9F\xA5\x95 carrots \xF0\x9F\xA5\x95"),
-                                     QStringLiteral("rice\t2\npasta\t3"), QStringLiteral("a\u0007b\u200fc")};
+    const std::vector<QString> names{
+        QString(10'000, QLatin1Char('x')),
+        QStringLiteral("\u05d3\u05d5\u05d2\u05de\u05d4 \u05d1\u05d3\u05d5\u05d9\u05d4"),
+        QString::fromUtf8("\xF0\x9F\xA5\x95 carrots \xF0\x9F\xA5\x95"), QStringLiteral("rice\t2\npasta\t3"),
+        QStringLiteral("a\u0007b\u200fc")};
     for (std::size_t i = 0; i < names.size(); ++i) {
         ASSERT_TRUE(m_shell.session().addClient(names[i], QStringLiteral("W%1").arg(i)));
         const std::string name = names[i].toStdString();

@@ -55,15 +55,6 @@ int icd10(VisionCategory category) {
     return category <= VisionCategory::Mild ? 0 : static_cast<int>(category) - 1;
 }
 
-/// Counting fingers at a distance that stands beside it and not in its text.
-std::string withDistance(const std::string &typed, const Acuity &acuity,
-                         std::optional<Centimetres> distance) {
-    const bool named = typed.find_first_of("0123456789") != std::string::npos;
-    if (acuity.below != BelowChart::CountingFingers || named || !distance)
-        return typed;
-    return "CF at " + std::to_string(distance->value) + " cm";
-}
-
 /// True for M, N and points nearer than a metre.
 bool isNearPrint(const std::string &typed, std::optional<Centimetres> distance) {
     const auto without = parseAcuity(typed, std::nullopt);

@@ -79,6 +79,17 @@ TEST(Sight, neverSizesPrintFromBelowTheChart) {
     }
 }
 
+TEST(Sight, categorisesCountedFingersByTheDistanceBesideThem) {
+    // WHO, ICD-10 (2010) H54: category 3 down to 1/60, or fingers counted at 1 m; 4 below.
+    Measurement fingers = result(Kind::DistanceAcuity, "CF", Side::Both);
+    fingers.distanceTyped = "30 cm";
+    EXPECT_THAT(about(with({fingers}), "Category").answer, HasSubstr("category 4"));
+    fingers.distanceTyped = "1 m";
+    EXPECT_THAT(about(with({fingers}), "Category").answer, HasSubstr("category 3"));
+    fingers.distanceTyped.clear();
+    EXPECT_THAT(about(with({fingers}), "Category").answer, HasSubstr("category 3"));
+}
+
 TEST(Sight, takesThePrintThatWasReadInATrialBeforeTheAcuity) {
     Measurement trial = result(Kind::PreferredPrint, "32 point");
     trial.distanceTyped = "30 cm";

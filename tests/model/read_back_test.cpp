@@ -81,6 +81,10 @@ const SaidRow saidRows[] = {
     {Kind::ReachLow, "floor", "", "0 cm"},
     {Kind::SafeLift, "1500 g", "", "1.5 kg"},
     {Kind::SafeLift, "3 lb", "", "1.36 kg"},
+    {Kind::DistanceAcuity, "LP with accurate projection", "",
+     "light perception, below every chart: no print size follows"},
+    {Kind::ReadingFinger, "Left thumb", "", "left hand, thumb"},
+    {Kind::LiftFigures, "Women's", "", "women's figures"},
 };
 
 } // namespace
@@ -112,6 +116,9 @@ TEST(ReadBack, saysWhatIsWrongWithAnExampleAndThatItIsKept) {
         {Kind::Stature, "16o", "", "Not a height: 16o. Try 162 cm. Kept."},
         {Kind::SafeLift, "0", "",
          "Not a weight lifted at home: 0. It is above 0 and at most 50 kg. Try 1.5 kg. Kept."},
+        {Kind::ReadingFinger, "index", "", "Not one finger of one hand: index. Try right index. Kept."},
+        {Kind::LiftFigures, "his", "",
+         "Not a column of the lifting filter: his. Try women's or men's. Kept."},
         {Kind::AcceptedMarks, "ridge, blob", "",
          "No mark in the kit is called: blob. Try rubber band. Kept."},
     };

@@ -134,7 +134,7 @@ TEST(TouchTest, withNoPairIsAResult) {
     EXPECT_EQ(topic(found, "Marks told apart").sureness, Sureness::Measured);
     const auto state = stateOf(test).value();
     EXPECT_THAT(resultInWords(record, test, state), HasSubstr("No two marks are safe to tell apart"));
-    EXPECT_THAT(resultInWords(record, test, state), HasSubstr("0.96"));
+    EXPECT_THAT(resultInWords(record, test, state), HasSubstr("0.95"));
     EXPECT_FALSE(nextRecheck(test, state));
 }
 

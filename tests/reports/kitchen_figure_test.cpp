@@ -162,9 +162,9 @@ TEST(FloorFigure, goesClockwiseRoundTheRoom) {
     expectApartAndInside(figure);
     const auto &left = boxOf(figure, record.units[0]), &far = boxOf(figure, record.units[2]),
                &right = boxOf(figure, record.units[5]), &door = boxOf(figure, record.units[7]);
-    EXPECT_LT(boxOf(figure, record.units[1]).y, left.y);   // away from the door
-    EXPECT_GT(boxOf(figure, record.units[3]).x, far.x);    // to the right
-    EXPECT_GT(boxOf(figure, record.units[6]).y, right.y);  // and back
+    EXPECT_LT(boxOf(figure, record.units[1]).y, left.y);  // away from the door
+    EXPECT_GT(boxOf(figure, record.units[3]).x, far.x);   // to the right
+    EXPECT_GT(boxOf(figure, record.units[6]).y, right.y); // and back
     EXPECT_LT(left.x, right.x);
     EXPECT_LT(far.y, left.y);
     EXPECT_GT(door.y, far.y);

@@ -26,7 +26,8 @@ std::vector<Document> allPapers(const Case &record) {
     return {handout(record, findings(record), day, maker).value(),
             householdSheet(record, findings(record), day, maker).value(),
             workSheet(record, findings(record), day, maker).value(),
-            progressReport(record, findings(record), day, maker).value()};
+            progressReport(record, findings(record), day, maker).value(),
+            kitSheet(record, findings(record), day, maker).value()};
 }
 
 Document handoutOf(const Case &record) {

@@ -20,7 +20,8 @@ struct Whole {
 
 const std::vector<Whole> wholes{{"nora", "handout", handout},      {"idris", "handout", handout},
                                 {"tilda", "handout", handout},     {"idris", "household", householdSheet},
-                                {"nora", "work_sheet", workSheet}, {"tilda", "progress", progressReport}};
+                                {"nora", "work_sheet", workSheet}, {"tilda", "progress", progressReport},
+                                {"nora", "kit", kitSheet}};
 
 } // namespace
 
