@@ -96,6 +96,7 @@ void KitchenPage::refresh() {
     if (!unit && !place) {
         actions.push_back({.key = "add", .title = tr("Add this unit"), .primary = true});
         actions.push_back({.key = "photos", .title = tr("Photographs")});
+        actions.push_back({.key = "appliances", .title = tr("Appliances")});
         if (!record().units.empty())
             actions.push_back(
                 {.key = "view", .title = m_above ? tr("Draw it from the front") : tr("Draw it from above")});
@@ -236,8 +237,8 @@ void KitchenPage::act(const QString &key) {
         m_above = !m_above;
         refresh();
         say(m_drawingWords);
-    } else if (key == QLatin1String("photos"))
-        m_shell.goTo(QStringLiteral("photos"));
+    } else if (key == QLatin1String("photos") || key == QLatin1String("appliances"))
+        m_shell.goTo(key);
     else if (key == QLatin1String("done"))
         activated({});
 }

@@ -58,6 +58,9 @@ QString ownHelp(const QString &page) {
                   "Several units go in one line of words, with the word corner where the wall turns; F9 says "
                   "the map.\n"
                   "On the drawing plus and minus zoom, 0 shows all, the arrows move it.")},
+        {"appliances",
+         Help::tr("One line an appliance: oven: off, 180, 200. With more than one control: cooker: ring: off, 3; "
+            "oven: off, 180.\nF2 or Return changes the one in hand, F9 reads all of them.")},
         {"photos",
          Help::tr(
              "Photographs are scaled down and kept in the records alone. Each needs words that say what is "
