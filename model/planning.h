@@ -60,15 +60,6 @@ struct LineWhy {
 /// mark that the surface does not take: another fixing of the same mark. Common practice.
 [[nodiscard]] std::string fixingWords(const Thing &thing, const Marker &marker);
 
-/// What to buy, with 10 % spare.
-struct Supply {
-    std::string name;
-    int count = 0;
-    double cost = 0;
-    std::string caution;
-};
-[[nodiscard]] std::vector<Supply> supplies(const Case &record);
-
 /// What differs between two plans, in words, one sentence a thing.
 [[nodiscard]] std::vector<std::string> planChanges(const Case &before, const Case &after);
 

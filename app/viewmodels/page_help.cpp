@@ -64,6 +64,10 @@ QString ownHelp(const QString &page) {
                       "Files outside the program are not encrypted.")},
         {"followup", tr("What last time left open, then the level of each goal with what was seen.\n"
                         "Bring the plan up to date on the plan page: it changes as little as it can.")},
+        {"upkeep",
+         tr("What is due, then every food by date: what is past, what nobody read, what to use first.\n"
+            "F2 goes to the dates of the food in hand. Days, region and prices are behind a button.\n"
+            "What is past is thrown out only if the client agrees. Never taste to find out.")},
         {"progress", tr("The levels of each goal over the visits, with what may be said of them.")},
         {"settings", tr("Colours, text size and keys. An empty key is switched off.")},
     };
