@@ -6,6 +6,7 @@
 #include "model/measurement.h"
 #include "model/plan.h"
 #include "model/touch_trials.h"
+#include "model/upkeep_wishes.h"
 #include <vector>
 
 namespace model {
@@ -40,6 +41,7 @@ struct Case {
     std::vector<Overrule> overrules;
     std::optional<PlanWishes> wishes; // none: usual weights
     std::optional<Plan> plan;
+    std::optional<UpkeepWishes> upkeep; // none: as usual
     std::vector<Goal> goals;
     std::vector<Rating> ratings;
     std::vector<Visit> visits; // by number

@@ -26,6 +26,7 @@ template<class C, class Visit> void eachKind(C &record, Visit visit) {
     visit("overrule", record.overrules);
     visit("plan-wishes", record.wishes);
     visit("plan", record.plan);
+    visit("upkeep-wishes", record.upkeep);
     visit("goal", record.goals);
     visit("rating", record.ratings);
     visit("visit", record.visits);

@@ -103,6 +103,7 @@ template<class A> void fields(A &a, Thing &v) {
     a("keep", v.keep), a("mark-in-use", v.markInUse), a("doubt", v.doubt), a("usual", v.usual);
     a("said", v.said), a("like", v.like), a("pack-size", v.packSize), a("note", v.note);
     a("directions", v.directions), a("diet-facts", v.dietFacts), a("own", v.own);
+    a("bought", v.bought), a("opened", v.opened), a("recorded", v.recorded);
 }
 
 template<class A> void fields(A &a, Control &v) {
@@ -126,6 +127,12 @@ template<class A> void fields(A &a, PlanWeights &v) {
 
 template<class A> void fields(A &a, PlanWishes &v) {
     a("weights", v.weights), a("most-kinds", v.mostKinds);
+}
+
+template<class A> void fields(A &a, UpkeepWishes &v) {
+    a("region", v.region), a("fridge-weekday", v.fridgeWeekday), a("round-day", v.roundDay);
+    a("round-weekday", v.roundWeekday), a("fridge-done", v.fridgeDone), a("round-done", v.roundDone);
+    a("currency", v.currency), a("clip-price", v.clipPrice), a("pot-price", v.potPrice);
 }
 
 template<class A> void fields(A &a, PlanLine &v) {

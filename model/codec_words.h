@@ -54,5 +54,8 @@ constexpr Words<4> words(AllergenState /*type*/) {
 constexpr Words<3> words(DateKind /*type*/) {
     return {"none", "best-before", "use-by"};
 }
+constexpr Words<3> words(DateRegion /*type*/) {
+    return {"not-asked", "europe-or-uk", "united-states"};
+}
 
 } // namespace model::codec

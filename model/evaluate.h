@@ -8,8 +8,8 @@ namespace model {
 /// A rule that a placement breaks; indexes into the problem.
 struct BrokenRule {
     /// "storage", "height", "depth", "reach", "heavy", "hot", "hazard", "keep", "overruled", "marker" (of one
-    /// item), "width", "chemical", "allergen" (of one place), "alike", "apart" (of two items), "kinds" (of
-    /// all)
+    /// item), "width", "chemical", "allergen" (of one place), "alike", "once", "apart" (of two items),
+    /// "kinds" (of all)
     std::string rule;
     std::vector<int> items;
     std::vector<int> places;

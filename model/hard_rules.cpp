@@ -65,9 +65,13 @@ void addBrokenPairs(const Problem &problem, const Placement &placement, std::vec
     for (int i = 0; i < count; ++i)
         for (int j = i + 1; j < count; ++j) {
             const int p = placement.place[i], q = placement.place[j];
-            if (placement.code[i] == placement.code[j] && sameCodeMatters(problem, placement.code[i]) &&
-                near[p][q] > 0 && alike(problem.items[i], problem.items[j]) >= alikeForbidsSameCode)
-                broken.push_back({"alike", {i, j}, p == q ? std::vector<int>{p} : std::vector<int>{p, q}});
+            const std::vector<int> places = p == q ? std::vector<int>{p} : std::vector<int>{p, q};
+            if (placement.code[i] != placement.code[j] || !sameCodeMatters(problem, placement.code[i]))
+                continue;
+            if (near[p][q] > 0 && alike(problem.items[i], problem.items[j]) >= alikeForbidsSameCode)
+                broken.push_back({"alike", {i, j}, places});
+            if (problem.oneThingPerMark && p == q && problem.items[i].shape == problem.items[j].shape)
+                broken.push_back({"once", {i, j}, places});
         }
 }
 

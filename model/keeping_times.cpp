@@ -122,9 +122,4 @@ std::optional<KeepingDates> keepUntil(const KeepingSpan &span, Date from) {
     return KeepingDates{later(from, span.least, span.unit), later(from, span.most, span.unit)};
 }
 
-Date addMonths(Date date, int months) {
-    const Date moved = date + std::chrono::months{months};
-    return moved.ok() ? moved : Date{moved.year() / moved.month() / std::chrono::last};
-}
-
 } // namespace model

@@ -1,5 +1,5 @@
 #pragma once
-#include "model/date.h"
+#include "model/due_dates.h"
 #include "model/kitchen.h"
 #include <optional>
 #include <string>
@@ -54,7 +54,5 @@ struct KeepingDates {
     friend bool operator==(const KeepingDates &, const KeepingDates &) = default;
 };
 [[nodiscard]] std::optional<KeepingDates> keepUntil(const KeepingSpan &span, Date from);
-/// The same day `months` later, or the last day of that month.
-[[nodiscard]] Date addMonths(Date date, int months);
 
 } // namespace model

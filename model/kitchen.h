@@ -116,18 +116,20 @@ struct Thing {
     bool hotUse = false;     // handled hot
     bool spoilsMeal = false; // a mix-up ruins the meal
     DateKind dateKind = DateKind::None;
-    std::optional<Date> bestBefore; // as read on the pack
-    std::optional<int> keepingRow;  // row of the keeping-time data
-    WorkArea area = WorkArea::None; // where it is used
-    std::optional<Id> place;        // where it stands now
-    int keep = 0;                   // wish to stay: 0 none .. 3 must stay
-    std::string markInUse;          // mark that is on it already and works
-    std::string doubt;              // question that is still open: "shape and size?"
-    std::string said;               // her own words on the contents line, while a doubt is open
-    std::string like;               // the catalogue's name of what its usual facts come from; may be empty
-    std::string packSize;           // as said: "400 g", "large"; empty: the usual one
-    std::string note;               // what else she said of it: "part used"
-    std::string directions;         // how to prepare it, as read on the pack
+    std::optional<Date> bestBefore;     // as read on the pack
+    std::optional<Date> bought, opened; // this pack, or the oldest of several
+    std::optional<Date> recorded;       // day on which it was first written down
+    std::optional<int> keepingRow;      // row of the keeping-time data
+    WorkArea area = WorkArea::None;     // where it is used
+    std::optional<Id> place;            // where it stands now
+    int keep = 0;                       // wish to stay: 0 none .. 3 must stay
+    std::string markInUse;              // mark that is on it already and works
+    std::string doubt;                  // question that is still open: "shape and size?"
+    std::string said;                   // her own words on the contents line, while a doubt is open
+    std::string like;       // the catalogue's name of what its usual facts come from; may be empty
+    std::string packSize;   // as said: "400 g", "large"; empty: the usual one
+    std::string note;       // what else she said of it: "part used"
+    std::string directions; // how to prepare it, as read on the pack
     std::vector<std::string> dietFacts; // of Diet::facts, as read on the pack
     bool own = false;                   // the client's own: it belongs into her own bin
     std::set<std::string> usual;        // names of facts taken from the catalogue, not from the pack

@@ -21,7 +21,9 @@ CatalogueThing ownThing(const Thing &thing) {
     usual.id = {};
     usual.place.reset();
     usual.count.reset();
-    usual.bestBefore.reset();
+    for (std::optional<Date> Thing::*date :
+         {&Thing::bestBefore, &Thing::bought, &Thing::opened, &Thing::recorded})
+        (usual.*date).reset();
     usual.keep = 0;
     usual.markInUse.clear();
     usual.said.clear();

@@ -6,21 +6,25 @@
 namespace model {
 namespace {
 
-/// Rules that no move of other things can mend, or that a move beside what stands there now would break.
-std::vector<std::string> refusedBy(const PlanProblem &built, const Placement &shown, int i, int p) {
-    std::vector<std::string> rules;
-    for (const auto &rule : placeRules(built.problem, i, p)) {
-        if (rule != "overruled" && rule != "keep") // her own earlier decisions and wishes give way
-            rules.push_back(rule);
-    }
+/// Rules of the place itself, which no move of other things can mend.
+std::vector<std::string> refusedBy(const PlanProblem &built, int i, int p) {
+    std::vector<std::string> rules = placeRules(built.problem, i, p);
+    std::erase_if(rules, [](const std::string &rule) { // her own earlier decisions and wishes give way
+        return rule == "overruled" || rule == "keep";
+    });
+    return rules;
+}
+
+/// A rule of safety that what stands there now would break, if the thing came to it; empty if there is none.
+std::string brokenBeside(const PlanProblem &built, const Placement &shown, int i, int p) {
     Placement moved = shown;
     moved.place[i] = p;
     for (const auto &broken : brokenRules(built.problem, moved)) {
         const bool concerns = std::find(broken.items.begin(), broken.items.end(), i) != broken.items.end();
         if (concerns && (broken.rule == "chemical" || broken.rule == "allergen" || broken.rule == "apart"))
-            rules.push_back(broken.rule);
+            return broken.rule;
     }
-    return rules;
+    return {};
 }
 
 Result<int> indexIn(const std::vector<Id> &ids, const Id &id, const char *what) {
@@ -60,11 +64,15 @@ Result<double> priceOf(const Case &record, const Findings &findings, const Id &t
             return tl::unexpected(!shown ? shown.error() : !i ? i.error() : p.error());
         if (shown->place[*i] == *p)
             return 0.0;
-        if (const auto rules = refusedBy(built, *shown, *i, *p); !rules.empty())
+        if (const auto rules = refusedBy(built, *i, *p); !rules.empty())
             return fail(ErrorCode::Refused, refusal(built, *i, *p, rules.front()));
         const MilliMinutes total = evaluate(built.problem, *shown).total();
-        return priceOfPinned(record, findings,
-                             {.id = {}, .thing = thing, .place = place, .reason = {}, .date = {}}, total);
+        auto price = priceOfPinned(
+            record, findings, {.id = {}, .thing = thing, .place = place, .reason = {}, .date = {}}, total);
+        const std::string beside = price ? "" : brokenBeside(built, *shown, *i, *p);
+        if (!beside.empty()) // what stands there cannot move away either
+            return fail(ErrorCode::Refused, refusal(built, *i, *p, beside));
+        return price;
     });
 }
 

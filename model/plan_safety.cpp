@@ -84,6 +84,7 @@ std::optional<int> mostKindsOfMarks(const Case &record) {
 void addSafetyRules(const Case &record, const Findings &findings, PlanProblem &out) {
     leaveMedicinesAlone(record, out);
     addApart(record, findings, out.problem);
+    out.problem.oneThingPerMark = true;
     out.problem.allergenApart = !record.diet.avoids.empty();
     if (const auto most = mostKindsOfMarks(record))
         out.problem.mostToLearn = std::max(0, *most - static_cast<int>(out.meanings.size()));

@@ -5,6 +5,7 @@
 #include "model/rule_words.h"
 #include "model/typed.h"
 #include <algorithm>
+#include <set>
 
 namespace model {
 namespace {
@@ -42,15 +43,43 @@ bool possible(const Case &record, const Findings &findings) {
     return !built || solve(built->problem, options).placement.has_value();
 }
 
+const char *const mustStay = "it must stay there";
+
+bool isMustStay(const Overrule &wish) {
+    return wish.id.text.empty() && wish.reason == mustStay;
+}
+
+/// Her decisions, and what must stay where it is, as if it were one.
+std::vector<Overrule> allWishes(const Case &record) {
+    constexpr int must = 3;
+    std::vector<Overrule> wishes = record.overrules;
+    for (const Thing &thing : record.things)
+        if (thing.keep == must && thing.place)
+            wishes.push_back(
+                {.id = {}, .thing = thing.id, .place = *thing.place, .reason = mustStay, .date = {}});
+    return wishes;
+}
+
 bool possibleWith(Case record, const Findings &findings, const std::vector<Overrule> &wishes) {
-    record.overrules = wishes;
+    constexpr int must = 3;
+    record.overrules.clear();
+    std::set<Id> staying;
+    for (const Overrule &wish : wishes) {
+        if (isMustStay(wish))
+            staying.insert(wish.thing);
+        else
+            record.overrules.push_back(wish);
+    }
+    for (Thing &thing : record.things)
+        if (thing.keep == must && !staying.contains(thing.id))
+            thing.keep = must - 1;
     return possible(record, findings);
 }
 
 /// Two that clash, if there are any, among not too many.
 std::vector<Overrule> clashingPair(const Case &record, const Findings &findings) {
     constexpr std::size_t mostTried = 10;
-    const std::vector<Overrule> &all = record.overrules;
+    const std::vector<Overrule> all = allWishes(record);
     for (std::size_t a = 0; a < all.size() && all.size() <= mostTried; ++a)
         for (std::size_t b = a + 1; b < all.size(); ++b)
             if (!possibleWith(record, findings, {all[a], all[b]}))
@@ -60,7 +89,7 @@ std::vector<Overrule> clashingPair(const Case &record, const Findings &findings)
 
 /// Left out one by one while no plan is possible.
 std::vector<Overrule> clashingSet(const Case &record, const Findings &findings) {
-    std::vector<Overrule> clash = record.overrules;
+    std::vector<Overrule> clash = allWishes(record);
     for (std::size_t k = clash.size(); k-- > 0;) {
         std::vector<Overrule> fewer = clash;
         fewer.erase(fewer.begin() + static_cast<std::ptrdiff_t>(k));
@@ -82,14 +111,22 @@ int otherLinesChanged(const Plan &before, const Plan &after, const Id &thing) {
     return changed;
 }
 
-/// A place that a rule forbids is refused before anything is worked out.
+/// A place that a rule of its own forbids is refused before anything is worked out.
 Result<void> checkPlace(const Case &record, const Findings &findings, const Overrule &wish) {
     if (!decidesPlace(wish) || wish.forbid)
         return {};
-    const auto price = priceOf(record, findings, wish.thing, wish.place);
-    if (!price && price.error().code == ErrorCode::Refused)
-        return tl::unexpected(price.error());
-    return {};
+    return planProblem(record, findings).and_then([&](const PlanProblem &built) -> Result<void> {
+        const auto item = std::find(built.things.begin(), built.things.end(), wish.thing);
+        const auto place = std::find(built.places.begin(), built.places.end(), wish.place);
+        if (item == built.things.end() || place == built.places.end())
+            return {};
+        const int i = static_cast<int>(item - built.things.begin());
+        const int p = static_cast<int>(place - built.places.begin());
+        for (const std::string &rule : placeRules(built.problem, i, p))
+            if (rule != "overruled" && rule != "keep") // her own earlier decisions and wishes give way
+                return fail(ErrorCode::Refused, refusal(built, i, p, rule));
+        return {};
+    });
 }
 
 Result<void> checkMark(const Case &record, const Findings &findings, const Overrule &wish) {
@@ -163,8 +200,12 @@ Result<WishOutcome> tryWish(const Case &record, const Findings &findings, const 
     auto plan = revisePlan(out.record, findings, revisionOptions(), on);
     if (!plan)
         return tl::unexpected(plan.error());
-    if (plan->lines.empty())
+    if (plan->lines.empty()) {
+        if (decidesPlace(wish) && !wish.forbid) // a rule of safety says which fact to correct
+            if (const auto price = priceOf(record, findings, wish.thing, wish.place); !price)
+                return tl::unexpected(price.error());
         return fail(ErrorCode::Refused, "With that no plan is left. " + plan->shortages.front().sentence);
+    }
     out.price = static_cast<double>(plan->terms.total() - record.plan->terms.total()) / 1000;
     out.changed = otherLinesChanged(*record.plan, *plan, wish.thing);
     out.record.plan = std::move(*plan);
@@ -172,9 +213,10 @@ Result<WishOutcome> tryWish(const Case &record, const Findings &findings, const 
 }
 
 std::vector<Overrule> clashingWishes(const Case &record, const Findings &findings) {
-    if (record.overrules.empty() || possible(record, findings) || !possibleWith(record, findings, {}))
+    const std::vector<Overrule> wishes = allWishes(record);
+    if (wishes.empty() || possible(record, findings) || !possibleWith(record, findings, {}))
         return {};
-    for (const Overrule &wish : record.overrules)
+    for (const Overrule &wish : wishes)
         if (!possibleWith(record, findings, {wish}))
             return {wish};
     const std::vector<Overrule> pair = clashingPair(record, findings);

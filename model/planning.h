@@ -57,15 +57,6 @@ struct LineWhy {
 /// and reports/labels.h.
 [[nodiscard]] std::string labelText(const Thing &thing, MarkMedium medium);
 
-/// What to buy, with 10 % spare.
-struct Supply {
-    std::string name;
-    int count = 0;
-    double cost = 0;
-    std::string caution;
-};
-[[nodiscard]] std::vector<Supply> supplies(const Case &record);
-
 /// What differs between two plans, in words, one sentence a thing.
 [[nodiscard]] std::vector<std::string> planChanges(const Case &before, const Case &after);
 

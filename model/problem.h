@@ -68,6 +68,7 @@ struct Problem {
     std::vector<int> shownPlace, shownCode; // the plan that the therapist sees, or empty
     std::vector<std::pair<int, int>> apart; // items that must not stand in one place, nor on the next shelf
     bool allergenApart = false;     // food with the avoided allergen never shares a place with other food
+    bool oneThingPerMark = false;   // in one place a mark to feel stands for one thing of its shape
     std::optional<int> mostToLearn; // kinds of marks that have to be learnt, codes only
     PlanWeights weights;
 };

@@ -73,6 +73,7 @@ std::string shortRule(const std::string &rule) {
         {"allergen", "food with and without the avoided allergen never share a place"},
         {"kinds", "more kinds of marks than this client is to learn"},
         {"alike", "what feels alike would carry the same mark"},
+        {"once", "something of the same shape carries the same mark there"},
         {"apart", "too near to what feels alike and would do harm"}};
     const auto found = words.find(rule);
     return found == words.end() ? rule : found->second;

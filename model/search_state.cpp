@@ -23,6 +23,7 @@ SearchState::SearchState(const SearchTables &tables)
                                      std::vector<int>(tables.items, 0)},
       m_load(tables.places), m_chemical(tables.places), m_food(tables.places), m_avoided(tables.places),
       m_free(tables.places), m_groupBay(tables.groups * tables.bays), m_subPlace(tables.subs * tables.places),
+      m_shapeCode(tables.oneThingPerMark ? tables.places * tables.shapes * tables.codes : 0),
       m_typeCount(tables.codes), m_itemsIn(tables.places), m_position(tables.items) {
     m_total.cost = -tables.bayCost * tables.groups - tables.placeCost * tables.subs;
     m_typeCount[0] = tables.items;
@@ -35,6 +36,18 @@ inline SearchCost SearchState::pairCost(int i, const LookAlike &other, int c, in
     const bool repeated = other.needsOther && c == d && t.repeatable[c] == 0;
     return {pairRisk(other.cost, near, confusion),
             (repeated ? sameCodePenalty : 0) + (other.apart ? apartPenalty : 0)};
+}
+
+int &SearchState::alreadySo(int i, int p, int c) {
+    const SearchTables &t = *m_tables;
+    return m_shapeCode[(p * t.shapes + t.shapeOf[i]) * t.codes + c];
+}
+
+std::int64_t SearchState::markTwice(int i, int p, int c, int self) const {
+    const SearchTables &t = *m_tables;
+    if (!t.oneThingPerMark || t.repeatable[c] != 0)
+        return 0;
+    return m_shapeCode[(p * t.shapes + t.shapeOf[i]) * t.codes + c] > self ? sameCodePenalty : 0;
 }
 
 std::int64_t SearchState::changeCost(int i, int p, int c) const {
@@ -65,6 +78,7 @@ SearchCost SearchState::standingAlone(int i, int p) const {
         sum.penalty += m_avoided[p] - self < m_free[p] ? allergenPenalty : 0;
     else if (t.avoided[i] == 2)
         sum.penalty += m_free[p] - self < m_avoided[p] ? allergenPenalty : 0;
+    sum.penalty += markTwice(i, p, m_placement.code[i], self);
     return sum;
 }
 
@@ -137,6 +151,7 @@ SearchCost SearchState::codeDelta(int i, int c) const {
         delta.penalty +=
             kindPenalty * (overflow(m_learnt + more, *t.mostToLearn) - overflow(m_learnt, *t.mostToLearn));
     }
+    delta.penalty += markTwice(i, p, c, 0) - markTwice(i, p, old, 1);
     for (const LookAlike &other : t.lookAlikes(i)) {
         const int near = t.near[p * t.places + m_placement.place[other.item]];
         if (near == 0)
@@ -156,6 +171,8 @@ void SearchState::count(int i, int p, int by) {
     m_free[p] += t.avoided[i] == 2 ? by : 0;
     m_groupBay[t.groupOf[i] * t.bays + t.bayOf[p]] += by;
     m_subPlace[t.subOf[i] * t.places + p] += by;
+    if (t.oneThingPerMark)
+        alreadySo(i, p, m_placement.code[i]) += by;
 }
 
 void SearchState::put(int i, int p, const SearchCost &delta) {
@@ -184,6 +201,10 @@ void SearchState::setCode(int i, int c, const SearchCost &delta) {
         m_learnt -= t.learnt[old];
     if (m_typeCount[c]++ == 0)
         m_learnt += t.learnt[c];
+    if (t.oneThingPerMark) {
+        --alreadySo(i, m_placement.place[i], old);
+        ++alreadySo(i, m_placement.place[i], c);
+    }
     m_placement.code[i] = c;
     m_total += delta;
 }

@@ -61,6 +61,9 @@ private:
     [[nodiscard]] SearchCost riskMoved(int i, int p) const;
     [[nodiscard]] SearchCost pairCost(int i, const LookAlike &other, int c, int near) const;
     [[nodiscard]] std::int64_t changeCost(int i, int p, int c) const;
+    /// How many things of the shape of `i` carry `c` in `p`; and the penalty if it is one too many.
+    [[nodiscard]] int &alreadySo(int i, int p, int c);
+    [[nodiscard]] std::int64_t markTwice(int i, int p, int c, int self) const;
     void count(int i, int p, int by);
 
     const SearchTables *m_tables;
@@ -72,6 +75,7 @@ private:
     int m_learnt = 0;                        // kinds of marks in use that have to be learnt
     std::vector<int> m_groupBay;             // [group * bays + bay]
     std::vector<int> m_subPlace;             // [sub * places + place]
+    std::vector<int> m_shapeCode;            // [(place * shapes + shape) * codes + code]; or empty
     std::vector<int> m_typeCount;            // per code
     std::vector<std::vector<int>> m_itemsIn; // per place, in no order
     std::vector<int> m_position;             // of an item in the list of its place

@@ -3,7 +3,6 @@
 #include "model/evaluate.h"
 #include <algorithm>
 #include <map>
-#include <set>
 #include <string>
 #include <utility>
 
@@ -20,12 +19,15 @@ private:
     std::map<Key, int> m_numbers;
 };
 
-/// Both ways round.
-std::set<std::pair<int, int>> pairsApart(const Problem &problem) {
-    std::set<std::pair<int, int>> pairs;
-    for (const auto &[i, j] : problem.apart)
-        pairs.insert({{i, j}, {j, i}});
-    return pairs;
+/// Both ways round, in order, so that a pair is found quickly.
+std::vector<std::pair<int, int>> apartBothWays(const Problem &problem) {
+    std::vector<std::pair<int, int>> all;
+    for (const auto &[i, j] : problem.apart) {
+        all.emplace_back(i, j);
+        all.emplace_back(j, i);
+    }
+    std::sort(all.begin(), all.end());
+    return all;
 }
 
 } // namespace
@@ -33,7 +35,8 @@ std::set<std::pair<int, int>> pairsApart(const Problem &problem) {
 SearchTables::SearchTables(const Problem &problem)
     : items(static_cast<int>(problem.items.size())), places(static_cast<int>(problem.places.size())),
       codes(static_cast<int>(problem.markers.size()) + 1), bayCost(model::bayCost(problem)),
-      placeCost(model::placeCost(problem)), mostToLearn(problem.mostToLearn) {
+      placeCost(model::placeCost(problem)), oneThingPerMark(problem.oneThingPerMark),
+      mostToLearn(problem.mostToLearn) {
     numberPlaces(problem);
     numberItems(problem);
     findLookAlikes(problem);
@@ -57,13 +60,14 @@ void SearchTables::numberPlaces(const Problem &problem) {
 }
 
 void SearchTables::numberItems(const Problem &problem) {
-    Numbering<std::string> numberOfGroup;
+    Numbering<std::string> numberOfGroup, numberOfShape;
     Numbering<std::pair<std::string, std::string>> numberOfSub;
     allowedPlaces.resize(items);
     for (int i = 0; i < items; ++i) {
         const ProblemItem &item = problem.items[i];
         groupOf.push_back(numberOfGroup(item.group));
         subOf.push_back(numberOfSub({item.group, item.sub}));
+        shapeOf.push_back(numberOfShape(item.shape));
         width.push_back(shelfWidth(item));
         klass.push_back(keptFromChemicals(item) ? 'F' : item.klass);
         const bool matters = problem.allergenApart && item.klass == 'F';
@@ -77,15 +81,16 @@ void SearchTables::numberItems(const Problem &problem) {
     }
     groups = numberOfGroup.count();
     subs = numberOfSub.count();
+    shapes = numberOfShape.count();
 }
 
 void SearchTables::findLookAlikes(const Problem &problem) {
-    const auto pairs = pairsApart(problem);
+    const auto apartPairs = apartBothWays(problem);
     for (int i = 0; i < items; ++i) {
         m_first.push_back(static_cast<int>(m_lookAlikes.size()));
         for (int j = 0; j < items; ++j) {
             const double measure = i == j ? 0.0 : alike(problem.items[i], problem.items[j]);
-            const bool apart = pairs.contains({i, j});
+            const bool apart = std::binary_search(apartPairs.begin(), apartPairs.end(), std::pair{i, j});
             if (measure > 0.0 || apart)
                 m_lookAlikes.push_back({j, pairCost(problem, i, j), measure >= alikeForbidsSameCode, apart});
         }

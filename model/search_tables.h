@@ -36,7 +36,10 @@ struct SearchTables {
     std::vector<int> bayOf;                                    // per place
     std::vector<int> groupOf, subOf;                           // per item
     std::vector<std::int64_t> width, runWidth; // thousandths of a cm: per item with gap, per place
-    std::vector<char> klass;                   // per item: C, F (food and what it touches) or N
+    bool oneThingPerMark = false;
+    int shapes = 0;
+    std::vector<int> shapeOf; // per item
+    std::vector<char> klass;  // per item: C, F (food and what it touches) or N
     std::vector<char>
         avoided;              // per item: 1 food with the avoided allergen, 2 other food, 0 if it matters not
     std::vector<char> learnt; // [code]: has to be learnt

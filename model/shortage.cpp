@@ -258,7 +258,8 @@ std::vector<ProblemShortage> nearestArrangement(const Problem &problem) {
         } else if (broken.rule == "apart") {
             found.push_back({"apart", std::nullopt, std::nullopt, broken.items, broken.places,
                              nearSentence(problem, broken.items)});
-        } else if (broken.rule == "alike" || broken.rule == "kinds" || broken.rule == "marker") {
+        } else if (broken.rule == "alike" || broken.rule == "once" || broken.rule == "kinds" ||
+                   broken.rule == "marker") {
             found.push_back({broken.rule, std::nullopt, std::nullopt, broken.items, broken.places,
                              markSentence(problem, broken.rule, broken.items)});
         }

@@ -288,6 +288,10 @@ std::string markSentence(const Problem &problem, const std::string &rule, const 
         return itemNames(problem, items) + " feel alike and would stand near each other with the same mark "
                                            "that you chose. Choose another mark "
                                            "for one of them.";
+    if (rule == "once")
+        return itemNames(problem, items) +
+               " have one shape and would stand in one place with the same mark that "
+               "you chose. Choose another mark for one of them.";
     return itemNames(problem, items) +
            ": the mark that you chose does not hold on this surface or in this place. "
            "Choose another.";

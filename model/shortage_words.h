@@ -34,7 +34,7 @@ namespace model {
 [[nodiscard]] std::string overfullSentence(const Problem &problem, const std::vector<int> &items, int place);
 [[nodiscard]] std::string mixedSentence(const Problem &problem, int place);
 [[nodiscard]] std::string allergenSentence(const Problem &problem, int place);
-/// Marks that were chosen by hand and cannot be: "alike", "kinds" or "marker".
+/// Marks that were chosen by hand and cannot be: "alike", "once", "kinds" or "marker".
 [[nodiscard]] std::string markSentence(const Problem &problem, const std::string &rule,
                                        const std::vector<int> &items);
 [[nodiscard]] std::string nearSentence(const Problem &problem, const std::vector<int> &items);

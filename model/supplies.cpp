@@ -1,5 +1,6 @@
+#include "model/supplies.h"
 #include "model/kit.h"
-#include "model/planning.h"
+#include "model/typed.h"
 #include "model/usable_marks.h"
 #include <algorithm>
 #include <map>
@@ -23,23 +24,93 @@ std::string markOfMeaning(const Plan &plan, const std::string &meaning) {
     return "";
 }
 
-std::map<std::string, int> counted(const Case &record) {
-    std::map<std::string, int> out;
+struct Counts {
+    std::map<std::string, int> marks; // by key of the kit
+    int clips = 0;
+};
+
+Counts counted(const Case &record) {
+    Counts out;
     for (const auto &line : record.plan->lines) {
         const auto thing = std::find_if(record.things.begin(), record.things.end(),
                                         [&](const Thing &t) { return t.id == line.thing; });
         if (thing == record.things.end())
             continue;
-        out[line.marker] += marksOn(*thing);
+        out.marks[line.marker] += marksOn(*thing);
         for (const auto &meaning : line.meanings)
-            out[markOfMeaning(*record.plan, meaning)] += marksOn(*thing);
+            out.marks[markOfMeaning(*record.plan, meaning)] += marksOn(*thing);
+        const bool marked = !line.marker.empty() || !line.meanings.empty();
+        out.clips += marked && thing->shape == Shape::Bag ? marksOn(*thing) : 0;
     }
-    out.erase("");
+    out.marks.erase("");
     return out;
 }
 
 int withSpare(int count) {
     return count + (count + 9) / 10; // 10 %, rounded up
+}
+
+void addHolders(const Case &record, const Counts &counts, std::vector<Supply> &out) {
+    const UpkeepWishes prices = record.upkeep.value_or(UpkeepWishes{});
+    if (counts.clips > 0) {
+        const int count = withSpare(counts.clips);
+        out.push_back({"clip for a bag, that carries its mark", count, count * prices.clipPrice, ""});
+    }
+    if (!counts.marks.empty())
+        out.push_back({"pot for marks taken off empty packs", 1, prices.potPrice, ""});
+}
+
+using Concerns = bool (*)(const Marker &);
+
+struct Material {
+    Concerns concerns;
+    const char *ban; // as the findings word it
+    const char *words;
+};
+
+const std::vector<Material> &materials() {
+    static const std::vector<Material> all{
+        {[](const Marker &m) { return m.latex; }, "natural rubber", "Natural rubber (latex), also in gloves"},
+        {[](const Marker &m) { return m.magnetic; }, "magnetic", "Magnets"},
+        {[](const Marker &m) { return m.adhesive; }, "sticky", "Sticky marks, on things that are held long"},
+        {[](const Marker &m) { return m.sharp; }, "sharp or rough", "Sharp or rough marks, pins and notches"},
+        {[](const Marker &m) { return m.chokingSize; }, "small enough to swallow",
+         "Marks small enough to swallow"},
+        {[](const Marker &m) { return m.medium == MarkMedium::SpokenTag; }, "speaks", "Marks that speak"}};
+    return all;
+}
+
+/// Of "magnetic (implant: not asked), sticky (...)" the words in brackets after `ban`; empty if that is no
+/// reason.
+std::string reasonFor(const std::string &reasons, const std::string &ban) {
+    const auto at = reasons.find(ban + " (");
+    if (at == std::string::npos)
+        return {};
+    const auto open = at + ban.size() + 2;
+    return reasons.substr(open, reasons.find(')', open) - open);
+}
+
+bool sharesSurface(const Marker &a, const Marker &b) {
+    return std::any_of(a.surfaces.begin(), a.surfaces.end(),
+                       [&](Surface surface) { return b.surfaces.contains(surface); });
+}
+
+/// Up to two marks at hand that may be used and hold on what the banned ones hold on; for words, words first.
+std::string instead(const Case &record, const Findings &findings, const std::vector<Marker> &banned) {
+    std::vector<Marker> fit = usableMarks(record, findings);
+    std::erase_if(fit, [&](const Marker &marker) {
+        return std::none_of(banned.begin(), banned.end(),
+                            [&](const Marker &other) { return sharesSurface(marker, other); });
+    });
+    const bool ofText = std::all_of(banned.begin(), banned.end(),
+                                    [](const Marker &marker) { return marker.medium != MarkMedium::Touch; });
+    std::stable_partition(fit.begin(), fit.end(), [&](const Marker &marker) {
+        return (marker.medium != MarkMedium::Touch) == ofText;
+    });
+    std::string names;
+    for (std::size_t k = 0; k < fit.size() && k < 2; ++k)
+        names += (k == 0 ? "" : "; ") + fit[k].name;
+    return names.empty() ? "no mark of the kit: place, shape and help, or a mark of your own" : names;
 }
 
 } // namespace
@@ -48,13 +119,47 @@ std::vector<Supply> supplies(const Case &record) {
     std::vector<Supply> out;
     if (!record.plan)
         return out;
-    const auto counts = counted(record);
+    Counts counts = counted(record);
     for (const auto &marker : wholeKitOf(record)) { // in the order of the kit
-        const auto found = counts.find(marker.key);
-        if (found == counts.end() || ruledOut(marker, record))
+        const auto found = counts.marks.find(marker.key);
+        if (found == counts.marks.end() || ruledOut(marker, record))
             continue; // an answer of today stands above a plan of yesterday
         const int count = withSpare(found->second);
         out.push_back({marker.name, count, count * marker.cost, marker.caution});
+    }
+    addHolders(record, counts, out);
+    return out;
+}
+
+double totalCost(const std::vector<Supply> &supplies) {
+    double cost = 0;
+    for (const Supply &supply : supplies)
+        cost += supply.cost;
+    return cost;
+}
+
+std::string priceInWords(double cost, const Case &record) {
+    const std::string figure = typed::words(cost, 2, typed::Zeros::Keep);
+    const std::string word = record.upkeep ? record.upkeep->currency : "";
+    return word.empty() ? figure : figure + " " + word;
+}
+
+std::vector<BannedMaterial> bannedMaterials(const Case &record, const Findings &findings) {
+    std::vector<BannedMaterial> out;
+    for (const Material &material : materials()) {
+        std::vector<Marker> banned;
+        std::string because;
+        for (const Marker &marker : wholeKitOf(record)) {
+            const auto found = findings.bannedMarks.find(marker.key);
+            const std::string reason =
+                found == findings.bannedMarks.end() ? "" : reasonFor(found->second, material.ban);
+            if (!material.concerns(marker) || reason.empty())
+                continue;
+            banned.push_back(marker);
+            because = reason;
+        }
+        if (!banned.empty())
+            out.push_back({material.words, because, instead(record, findings, banned)});
     }
     return out;
 }

@@ -1,7 +1,9 @@
 #include "model/upkeep.h"
+#include "model/keep_by.h"
 #include "model/keeping_times.h"
 #include "model/planning.h"
 #include "model/rule_words.h"
+#include "model/upkeep_rounds.h"
 #include <algorithm>
 #include <map>
 
@@ -10,57 +12,8 @@ namespace {
 
 const char *const common = "common practice";
 
-/// The plan's date, or the last visit's, or today: from then the rounds are counted.
-Date startOf(const Case &record, Date on) {
-    if (record.plan && record.plan->made)
-        return *record.plan->made;
-    std::optional<Date> last;
-    for (const auto &visit : record.visits) {
-        if (visit.date && (!last || *visit.date > *last))
-            last = visit.date;
-    }
-    return last.value_or(on);
-}
-
-/// First round after `on`, every `days` from `start`.
-Date nextWeekly(Date start, Date on) {
-    Date due = addDays(start, 7);
-    while (due <= on)
-        due = addDays(due, 7);
-    return due;
-}
-
-/// Counted from the start each time, so that 31 January comes back to the 31st.
-Date nextQuarter(Date start, Date on) {
-    int months = 3;
-    while (addMonths(start, months) <= on)
-        months += 3;
-    return addMonths(start, months);
-}
-
-bool hasStorage(const Case &record, Storage storage) {
-    return std::any_of(record.places.begin(), record.places.end(),
-                       [&](const Place &place) { return place.storage == storage; });
-}
-
 bool any(const Case &record, bool (*holds)(const Thing &)) {
     return std::any_of(record.things.begin(), record.things.end(), holds);
-}
-
-void addRounds(const Case &record, Date on, std::vector<UpkeepTask> &out) {
-    const Date start = startOf(record, on);
-    if (hasStorage(record, Storage::Fridge))
-        out.push_back(
-            {"Check the fridge: dates, spills, raw meat covered on the lowest shelf, 0 to 5 degrees Celsius.",
-             nextWeekly(start, on), "every week", std::string("Food Standards Scotland; ") + common});
-    const Date quarter = nextQuarter(start, on);
-    out.push_back({"Clean, sort and check the cupboards: dates, marks, each thing in its place.", quarter,
-                   "every three months", common});
-    if (hasStorage(record, Storage::Freezer))
-        out.push_back({"List the freezer; put the oldest in front. Keep it at -18 degrees Celsius or below.",
-                       quarter, "every three months", std::string("Food Standards Scotland; ") + common});
-    out.push_back({"Audit of the plan: all hazards, allergens and controls, and a sample of the rest.",
-                   quarter, "every three months", common});
 }
 
 std::string behindOrRight(const Case &record) {
@@ -69,14 +22,41 @@ std::string behindOrRight(const Case &record) {
                      : "Put new stock behind the old; take from the front.";
 }
 
-void addHabits(const Case &record, std::vector<UpkeepTask> &out) {
-    out.push_back({behindOrRight(record), {}, "when shopping is put away", common});
+/// Whoever puts a thing away knows where it is.
+std::string whoPutsAway(const Case &record) {
+    using enum SafetyQuestion;
+    const auto yes = [&](SafetyQuestion question) { return record.safety.answer(question) == Answer::Yes; };
+    return yes(MemoryDifficulty) || yes(WeakOrShakyHands) || yes(Falls)
+               ? "Say where each thing goes; a helper lifts it there."
+               : "Put the shopping away yourself: whoever puts a thing away knows where it is.";
+}
+
+void addShopping(const Case &record, std::vector<UpkeepTask> &out) {
+    const std::string when = "when shopping is put away";
+    out.push_back({whoPutsAway(record), {}, when, common});
+    out.push_back({behindOrRight(record), {}, when, common});
+    out.push_back({"Read out the date on each pack, and if it says use by or best before.",
+                   {},
+                   when,
+                   common,
+                   Doer::Helper});
     out.push_back(
-        {"Move the mark to the new pack, with its date. If nobody read the date of a pack, its date is not "
-         "known: ask somebody who reads print.",
+        {"If nobody can read it, put the day of purchase on the mark, but only where the date is one of "
+         "quality. A date of safety that nobody read is not known: ask a reader.",
          {},
-         "when shopping is put away",
+         when,
          common});
+    out.push_back(
+        {"Move the mark to the new pack, with its date: month and year are enough.", {}, when, common});
+    if (!record.diet.avoids.empty())
+        out.push_back({"A new make or a new recipe is not checked: have the pack read before it is put away.",
+                       {},
+                       "when a new make comes",
+                       common,
+                       Doer::Helper});
+}
+
+void addPacks(const Case &record, std::vector<UpkeepTask> &out) {
     out.push_back({"Mark the day of opening the same day.", {}, "when a pack is opened", common});
     out.push_back(
         {"Empty and wash the container before refilling; never top up. Carry over date, allergen mark and "
@@ -85,17 +65,12 @@ void addHabits(const Case &record, std::vector<UpkeepTask> &out) {
          "when a container is refilled",
          common});
     if (any(record, [](const Thing &thing) { return thing.shape == Shape::Can; }))
-        out.push_back({"Feel each tin: throw it away unopened if it bulges, leaks, has a deep dent or a dent "
-                       "on a seam. "
-                       "Never taste to find out.",
-                       {},
-                       "when a tin is opened",
-                       "U.S. Department of Agriculture; by touch: common practice"});
-    if (!record.diet.avoids.empty())
-        out.push_back({"A new make or a new recipe is not checked: have the pack read before it is put away.",
-                       {},
-                       "when a new make comes",
-                       common});
+        out.push_back(
+            {"Feel each tin round both rims and down the seam: throw it away unopened if it bulges, leaks, "
+             "has a deep dent or a dent on a seam. Never taste to find out.",
+             {},
+             "when a tin is opened",
+             "U.S. Department of Agriculture; common practice"});
     if (any(record, [](const Thing &thing) { return thing.medicine; }))
         out.push_back({"Doses, dates and labels of medicines: ask the pharmacist.",
                        {},
@@ -103,20 +78,55 @@ void addHabits(const Case &record, std::vector<UpkeepTask> &out) {
                        common});
 }
 
-std::string dueWords(const Thing &thing) {
-    const std::string name = sentenceCase(thing.name);
-    if (thing.dateKind == DateKind::UseBy)
-        return name +
-               ": use by this day, printed on the pack; after it do not eat it, even if it looks and smells "
-               "fine.";
-    return name + ": best before this day, printed on the pack; after it the quality falls.";
+void addSpoilage(const Case &record, std::vector<UpkeepTask> &out) {
+    const std::string when = "when food may be spoilt";
+    const bool noSmell = record.safety.cautious(SafetyQuestion::Smells);
+    out.push_back({std::string("Never taste it. Smell and look do not prove that it is safe") +
+                       (noSmell ? ", and smell is not to be relied on here" : "") +
+                       ". When in doubt, throw it out, closed in a bag; wash your hands and the place.",
+                   {},
+                   when,
+                   "U.S. Department of Agriculture"});
+    out.push_back(
+        {"Food of the fridge that stood out for two hours goes; above 32 degrees Celsius, one hour.",
+         {},
+         when,
+         "U.S. Department of Agriculture"});
+    const bool states = record.upkeep && record.upkeep->region == DateRegion::UnitedStates;
+    out.push_back(
+        {std::string("Put the day on leftovers; eat them within ") + (states ? "3 to 4 days." : "two days."),
+         {},
+         "when food is left over",
+         states ? "U.S. Department of Agriculture" : "UK food-safety guidance"});
+    out.push_back(
+        {"Keep the doors shut. A closed fridge holds 4 hours, a full freezer 48, a half full one 24. After "
+         "that ask a helper, and throw out what is in doubt.",
+         {},
+         "when the power was off",
+         "U.S. Department of Agriculture"});
 }
 
-void addPrintedDates(const Case &record, std::vector<UpkeepTask> &out) {
+std::string dueWords(const Thing &thing, const KeepBy &by) {
+    const std::string name = sentenceCase(thing.name);
+    if (by.rule == KeepRule::PrintedSafety)
+        return name + ": use by this day, printed on the pack; after it do not eat it, even if it looks and "
+                      "smells fine.";
+    if (by.rule == KeepRule::PrintedQuality)
+        return name + ": best before this day, printed on the pack; after it the quality falls.";
+    return name + ": " + by.words + "; at the latest by this day.";
+}
+
+/// Those that somebody read, opened or bought; a day of recording is no date of the pack.
+void addDates(const Case &record, std::vector<UpkeepTask> &out) {
+    const DateRegion region = record.upkeep ? record.upkeep->region : DateRegion::NotAsked;
     std::vector<UpkeepTask> dated;
     for (const auto &thing : record.things) {
-        if (thing.bestBefore)
-            dated.push_back({dueWords(thing), thing.bestBefore, "once", "printed on the pack"});
+        const auto by = keepBy(thing, region);
+        if (!by || !by->last || by->rule == KeepRule::Recorded)
+            continue;
+        const bool printed = by->last == thing.bestBefore;
+        dated.push_back(
+            {dueWords(thing, *by), by->last, "once", printed ? "printed on the pack" : keepingTimesCredit});
     }
     std::stable_sort(dated.begin(), dated.end(),
                      [](const UpkeepTask &a, const UpkeepTask &b) { return *a.due < *b.due; });
@@ -161,14 +171,76 @@ void addOpenedTimes(const Case &record, std::vector<UpkeepTask> &out) {
              keepingTimesCredit});
 }
 
+/// "Flour, caster sugar" of things that a rule picks from the plan.
+template<class Picks> std::string namesOf(const Case &record, Picks picks) {
+    std::string names;
+    for (const PlanLine &line : record.plan ? record.plan->lines : std::vector<PlanLine>{}) {
+        const auto thing = std::ranges::find(record.things, line.thing, &Thing::id);
+        const auto place = std::ranges::find(record.places, line.place, &Place::id);
+        if (thing != record.things.end() && place != record.places.end() && picks(*thing, *place))
+            names += (names.empty() ? "" : ", ") + thing->name;
+    }
+    return names;
+}
+
+void addLifting(const Case &record, const Findings &findings, std::vector<UpkeepTask> &out) {
+    const std::string heavy = namesOf(record, [&](const Thing &thing, const Place &) {
+        return thing.weight && *thing.weight >= findings.heavyLimit;
+    });
+    const std::string high = namesOf(record, [&](const Thing &, const Place &place) {
+        return needsHelpUp(record) && place.height && place.height->value > findings.shoulder.value;
+    });
+    if (!heavy.empty())
+        out.push_back({"Lift for the client what is heavy: " + heavy + ".",
+                       {},
+                       "when it is asked for",
+                       common,
+                       Doer::Helper});
+    if (!high.empty())
+        out.push_back({"Reach down what stands above the shoulder: " + high + ".",
+                       {},
+                       "when it is asked for",
+                       common,
+                       Doer::Helper});
+}
+
 } // namespace
+
+std::string doerInWords(Doer who) {
+    switch (who) {
+    case Doer::Client:
+        return "the client";
+    case Doer::Helper:
+        return "a helper who sees";
+    case Doer::Therapist:
+        return "the therapist";
+    case Doer::Together:
+        return "client and therapist together";
+    }
+    return {};
+}
+
+bool needsHelpUp(const Case &record) {
+    using enum SafetyQuestion;
+    return record.safety.cautious(Falls) || record.safety.cautious(DizzyLookingUpOrBending) ||
+           record.safety.cautious(WeakOrShakyHands);
+}
 
 std::vector<UpkeepTask> upkeepTasks(const Case &record, Date on) {
     std::vector<UpkeepTask> out;
     addRounds(record, on, out);
-    addPrintedDates(record, out);
-    addHabits(record, out);
+    addDates(record, out);
+    addShopping(record, out);
+    addPacks(record, out);
     addOpenedTimes(record, out);
+    addSpoilage(record, out);
+    return out;
+}
+
+std::vector<UpkeepTask> helperTasks(const Case &record, const Findings &findings, Date on) {
+    std::vector<UpkeepTask> out = upkeepTasks(record, on);
+    std::erase_if(out, [](const UpkeepTask &task) { return task.who != Doer::Helper; });
+    addLifting(record, findings, out);
     return out;
 }
 

@@ -1,5 +1,7 @@
 #pragma once
 #include "model/case.h"
+#include "model/findings.h"
+#include "model/upkeep.h"
 
 namespace model {
 
@@ -9,11 +11,15 @@ struct WorkStep {
     std::optional<Id> place; // none: of the whole kitchen
     std::vector<Id> things;  // that are put there, from the left
     int minutes = 0;         // a default of this program
-    std::string pause;       // said after the step: where the kitchen stands; or empty
+    Doer who = Doer::Together;
+    std::string help;               // what somebody else lifts or sets down, and why; or empty
+    std::vector<std::string> first; // what is sorted out before it, a sentence each
+    std::string pause;              // said after the step: where the kitchen stands; or empty
 };
 
-/// Empty and clean, then place by place: hazards first, then what is used most, so that the kitchen is usable
-/// at the end of every hour. Empty without a plan.
-[[nodiscard]] std::vector<WorkStep> workOrder(const Case &record);
+/// Sort out by date, then unit by unit, hazards first, then what is used most: at each pause, after an hour
+/// at most, the units done are whole, what waits on the tray is named, and the kitchen is usable. Empty
+/// without a plan.
+[[nodiscard]] std::vector<WorkStep> workOrder(const Case &record, const Findings &findings, Date on);
 
 } // namespace model

@@ -9,17 +9,25 @@ using namespace model;
 
 namespace {
 
+std::vector<std::string> partsOf(const std::string &sources) {
+    std::vector<std::string> parts;
+    for (std::size_t from = 0; from <= sources.size();) {
+        const auto end = std::min(sources.find("; ", from), sources.size());
+        parts.push_back(sources.substr(from, end - from));
+        from = end + 2;
+    }
+    return parts;
+}
+
 /// Publications behind the tasks, each once.
 std::string sourcesOf(const std::vector<UpkeepTask> &tasks) {
     const std::vector<std::string> none{"common practice", "printed on the pack"};
     std::vector<std::string> names;
-    for (const UpkeepTask &task : tasks) {
-        const auto end = task.source.find("; ");
-        const std::string name = task.source.substr(0, end);
-        if (std::find(none.begin(), none.end(), name) == none.end() &&
-            std::find(names.begin(), names.end(), name) == names.end())
-            names.push_back(name);
-    }
+    for (const UpkeepTask &task : tasks)
+        for (const std::string &name : partsOf(task.source))
+            if (std::find(none.begin(), none.end(), name) == none.end() &&
+                std::find(names.begin(), names.end(), name) == names.end())
+                names.push_back(name);
     return listed(names);
 }
 
@@ -30,6 +38,7 @@ Fields taskFields(const UpkeepTask &task) {
     Fields fields;
     fields.named["task"] = withoutStop(task.task.substr(0, task.task.find(guidance))) + ".";
     addText(fields, "due", task.due ? dateInWords(*task.due) : std::string());
+    fields.named["helper"] = task.who == Doer::Helper;
     return fields;
 }
 

@@ -1,4 +1,5 @@
 #include "model/planning.h"
+#include "model/upkeep.h"
 #include "reports/paper_fields.h"
 #include "reports/papers.h"
 #include <algorithm>
@@ -75,6 +76,22 @@ Result<void> namesNobody(const Case &record) {
     return {};
 }
 
+/// What a helper who sees does; what is heavy or high for the client tells of the client, and waits for the
+/// consent.
+std::vector<Fields> helperFields(const Case &record, const Findings &findings, Date on) {
+    std::vector<Fields> list;
+    for (const UpkeepTask &task : helperTasks(record, findings, on)) {
+        if (!record.household.sharingConsent && task.when == "when it is asked for")
+            continue;
+        Fields fields;
+        fields.named["task"] = task.task;
+        fields.named["when"] = sentenceCase(task.when);
+        addText(fields, "due", task.due ? dateInWords(*task.due) : std::string());
+        list.push_back(std::move(fields));
+    }
+    return list;
+}
+
 /// Whom to ask often tells which clinic the client goes to.
 void hidePrivateWords(Fields &fields) {
     fields.named["name"] = std::string();
@@ -101,6 +118,7 @@ Result<Document> householdSheet(const Case &record, const Findings &findings, Da
     add(fields, markFields(record));
     addList(fields, "apart", thingsThatMean(record, **plan, "allergen"));
     addList(fields, "dangers", thingsThatMean(record, **plan, "hazard"));
+    addList(fields, "helping", helperFields(record, findings, on));
     fields.named["sharing"] = sharing;
     return fillPaper("household", fields, record, on, madeBy);
 }

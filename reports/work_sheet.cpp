@@ -1,10 +1,10 @@
 #include "model/marks.h"
 #include "model/planning.h"
+#include "model/supplies.h"
 #include "model/work_order.h"
 #include "reports/paper_fields.h"
 #include "reports/papers.h"
 #include <algorithm>
-#include <cstdio>
 
 namespace reports {
 
@@ -12,28 +12,45 @@ using namespace model;
 
 namespace {
 
-Fields supplyFields(const Case &record) {
+Fields supplyFields(const Case &record, const Findings &findings) {
+    const std::vector<Supply> needed = supplies(record);
     std::vector<Fields> list;
-    double cost = 0;
-    for (const Supply &supply : supplies(record)) {
+    for (const Supply &supply : needed) {
         Fields fields;
         fields.named["supply"] = sentenceCase(supply.name);
         fields.named["count"] = std::to_string(supply.count);
+        fields.named["price"] = priceInWords(supply.cost, record);
         addText(fields, "supplyCaution", supply.caution);
-        cost += supply.cost;
         list.push_back(std::move(fields));
     }
-    char money[32];
-    std::snprintf(money, sizeof money, "%.2f", cost);
+    std::vector<Fields> banned;
+    for (const BannedMaterial &material : bannedMaterials(record, findings)) {
+        Fields fields;
+        fields.named["material"] = material.material;
+        fields.named["because"] = material.because;
+        fields.named["instead"] = material.instead;
+        banned.push_back(std::move(fields));
+    }
     Fields all;
     addList(all, "supplies", std::move(list));
-    all.named["cost"] = std::string(money);
+    addList(all, "banned", std::move(banned));
+    all.named["cost"] = priceInWords(totalCost(needed), record);
     return all;
 }
 
-std::vector<Fields> stepFields(const Case &record, const Findings &findings, const Plan &plan) {
+std::vector<Fields> sentences(const std::vector<std::string> &all) {
     std::vector<Fields> list;
-    for (const WorkStep &step : workOrder(record)) {
+    for (const std::string &one : all) {
+        Fields fields;
+        fields.named["sentence"] = one;
+        list.push_back(std::move(fields));
+    }
+    return list;
+}
+
+std::vector<Fields> stepFields(const Case &record, const Findings &findings, const Plan &plan, Date on) {
+    std::vector<Fields> list;
+    for (const WorkStep &step : workOrder(record, findings, on)) {
         Fields fields;
         const auto place = std::find_if(record.places.begin(), record.places.end(),
                                         [&](const Place &p) { return step.place && p.id == *step.place; });
@@ -45,6 +62,9 @@ std::vector<Fields> stepFields(const Case &record, const Findings &findings, con
         fields.named["atPlace"] = place != record.places.end();
         fields.named["step"] = step.step;
         fields.named["minutes"] = std::to_string(step.minutes);
+        fields.named["who"] = doerInWords(step.who);
+        fields.named["first"] = sentences(step.first);
+        addText(fields, "help", step.help);
         addText(fields, "pause", step.pause);
         list.push_back(std::move(fields));
     }
@@ -66,9 +86,9 @@ Result<Document> workSheet(const Case &record, const Findings &findings, Date on
     add(fields, kitchenFields(*shown, findings));
     add(fields, controlFields(record, findings));
     add(fields, markFields(record));
-    add(fields, supplyFields(record));
+    add(fields, supplyFields(record, findings));
     add(fields, *labels);
-    addList(fields, "steps", stepFields(*shown, findings, *shown->plan));
+    addList(fields, "steps", stepFields(*shown, findings, *shown->plan, on));
     fields.named["thingCount"] = std::to_string((*plan)->lines.size());
     fields.named["placeCount"] = std::to_string(record.places.size());
     return fillPaper("work_sheet", fields, record, on, madeBy);

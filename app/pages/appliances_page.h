@@ -5,6 +5,8 @@ namespace app {
 
 /// Appliances with their controls in one line each, and which settings get which mark.
 class AppliancesPage : public PageViewModel {
+    Q_OBJECT
+
 public:
     using PageViewModel::PageViewModel;
     void refresh() override;

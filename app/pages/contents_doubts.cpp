@@ -50,16 +50,21 @@ void ContentsPage::answer(const std::string &line) {
     const QString words = text(items->front().thing.name);
     const bool saved = change(tr("%1 settled").arg(words), "thing.settled", [&](Case &r) {
         const auto found = std::ranges::find(r.things, id, &Thing::id);
-        const std::optional<Id> place = found->place;
-        const int keep = found->keep;
+        const Thing before = *found;
+        const std::optional<Id> place = before.place;
         *found = items->front().thing;
         found->id = id;
         found->place = place;
-        found->keep = keep;
+        found->keep = before.keep;
+        found->bestBefore = before.bestBefore;
+        found->bought = before.bought;
+        found->opened = before.opened;
+        found->recorded = before.recorded;
         for (std::size_t i = 1; i < items->size(); ++i) {
             r.things.push_back((*items)[i].thing);
             r.things.back().id = model::newId();
             r.things.back().place = place;
+            r.things.back().recorded = m_session.today();
         }
     });
     if (!saved)

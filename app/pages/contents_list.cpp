@@ -144,6 +144,7 @@ void ContentsPage::takeList() {
                 r.things.push_back(item.thing);
                 r.things.back().id = model::newId();
                 r.things.back().place = *place;
+                r.things.back().recorded = m_session.today();
                 ++things;
             }
         }

@@ -208,6 +208,7 @@ void ContentsPage::takeLine(const QString &line) {
         for (auto &item : result->added) {
             item.thing.id = model::newId();
             item.thing.place = m_place;
+            item.thing.recorded = m_session.today();
             r.things.push_back(item.thing);
         }
         for (const auto &thing : result->changed)

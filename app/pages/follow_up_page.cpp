@@ -94,11 +94,13 @@ void FollowUpPage::refresh() {
         fields.push_back(note("note", tr("Note of this visit"), &model::Visit::note));
         fields.push_back(note("carriedOver", tr("Left open for next time"), &model::Visit::carriedOver));
         actions.push_back({.key = "plan", .title = tr("On to the plan"), .primary = true});
+        actions.push_back({.key = "upkeep", .title = tr("Upkeep page")});
         actions.push_back({.key = "progress", .title = tr("Progress page")});
         actions.push_back({.key = "close", .title = tr("Close this visit")});
     } else {
         m_kicker = tr("No visit is under way.");
         actions.push_back({.key = "client", .title = tr("On to the client, to start one"), .primary = true});
+        actions.push_back({.key = "upkeep", .title = tr("Upkeep page")});
         actions.push_back({.key = "progress", .title = tr("Progress page")});
     }
     setFields(std::move(fields));

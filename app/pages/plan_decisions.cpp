@@ -148,6 +148,8 @@ void PlanPage::decide(const Overrule &wish, const QString &words) {
     }
     if (!change(tr("%1: %2").arg(name, words), "plan.overruled", [&](Case &r) { r = outcome->record; }))
         return;
+    lookForBetter();
+    refresh();
     sayAfterFocus(
         tr("%1: %2. %3%4").arg(name, words, priceWords(outcome->price), othersWords(outcome->changed)));
     emit focusRow(text(wish.thing.text));

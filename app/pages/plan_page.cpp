@@ -96,7 +96,18 @@ void PlanPage::refresh() {
             : std::vector<reports::Label>();
     m_rows.setRows(has ? lineRows() : std::vector<ListRow>{});
     m_whyThing = {};
-    if (has) {
+    dropStaleOffer();
+    refreshKicker();
+    if (!lineInHand())
+        m_row = m_rows.rows().empty() ? QString() : m_rows.rows().front().key;
+    refreshActions();
+    refreshWhy();
+    emit refreshed();
+}
+
+void PlanPage::refreshKicker() {
+    const auto &plan = record().plan;
+    if (plan && !plan->lines.empty()) {
         std::set<std::string> kinds;
         for (const auto &line : plan->lines)
             if (!line.marker.empty())
@@ -104,15 +115,11 @@ void PlanPage::refresh() {
         m_kicker = tr("%1 things, %2. %3 minutes a week in all.")
                        .arg(plan->lines.size())
                        .arg(counted(kinds.size(), tr("1 kind of mark"), tr("%1 kinds of mark")))
-                       .arg(minutes(static_cast<double>(plan->terms.total()) / 1000));
+                       .arg(minutes(static_cast<double>(plan->terms.total()) / 1000)) +
+                   offerWords();
     } else {
         m_kicker = tr("%1 things on %2 places").arg(record().things.size()).arg(record().places.size());
     }
-    if (!lineInHand())
-        m_row = m_rows.rows().empty() ? QString() : m_rows.rows().front().key;
-    refreshActions();
-    refreshWhy();
-    emit refreshed();
 }
 
 void PlanPage::refreshActions() {
@@ -129,6 +136,8 @@ void PlanPage::refreshActions() {
         actions.push_back({.key = "make",
                            .title = tr("Work it out afresh"),
                            .unavailable = m_working ? tr("The plan is being worked out.") : QString()});
+    for (ActionRow &action : offerActions())
+        actions.push_back(std::move(action));
     const PlanLine *line = lineInHand();
     std::vector<FieldSpec> fields;
     if (m_weights) {
@@ -237,9 +246,18 @@ void PlanPage::act(const QString &key) {
         compare();
     else if (key == QLatin1String("stop"))
         *m_stop = true;
+    else if (key == QLatin1String("stopLooking")) {
+        stopLooking();
+        refresh();
+        emit focusRow(m_row);
+        sayAfterFocus(tr("Stopped. The plan stays as it is."));
+    } else if (key == QLatin1String("takeBetter"))
+        takeBetter();
     else if (!m_working && (key == QLatin1String("make") || key == QLatin1String("revise"))) {
         const bool afresh = key == QLatin1String("make");
         m_working = true;
+        m_revised = !afresh;
+        stopLooking();
         *m_stop = false;
         m_shell.beginWork(tr("Planning."));
         refreshActions();
@@ -288,6 +306,8 @@ void PlanPage::take(const Result<model::Plan> &made) {
                                              QLatin1Char(' ') + text(changes.front());
         m_shell.endWork(sentence);
     }
+    if (saved && m_revised)
+        lookForBetter();
     refresh();
     if (!m_rows.rows().empty())
         emit focusRow(m_rows.rows().front().key);

@@ -1,5 +1,6 @@
 #pragma once
 #include "app/viewmodels/page_view_model.h"
+#include "model/better_plan.h"
 #include "model/plan_wishes.h"
 #include "reports/labels.h"
 #include <atomic>
@@ -13,7 +14,10 @@ class PlanPage : public PageViewModel {
 
 public:
     using PageViewModel::PageViewModel;
-    ~PlanPage() override { *m_stop = true; }
+    ~PlanPage() override {
+        *m_stop = true;
+        stopLooking();
+    }
     void refresh() override;
     void edit(const QString &key, const QString &value) override;
     void act(const QString &key) override;
@@ -51,6 +55,15 @@ private:
     void compare();
     void usualWeights();
     void showWeights(bool show);
+    void refreshKicker();
+    void lookForBetter();
+    void stopLooking();
+    void showLooking(double share);
+    void offer(const model::BetterPlan &found);
+    void takeBetter();
+    void dropStaleOffer();
+    [[nodiscard]] QString offerWords() const;
+    [[nodiscard]] std::vector<ActionRow> offerActions() const;
 
     QString m_row;
     std::vector<reports::Label> m_labels;
@@ -58,8 +71,13 @@ private:
     std::optional<model::LineWhy> m_why;
     std::shared_ptr<std::atomic<bool>> m_stop = std::make_shared<std::atomic<bool>>(false);
     bool m_working = false;
+    bool m_revised = false; // the plan that is being worked out keeps what it can
     bool m_weights = false; // the weights are shown instead of one line's decisions
     std::optional<model::SideBySide> m_compared;
+    std::shared_ptr<std::atomic<bool>> m_look; // set while a better plan is looked for; true stops it
+    int m_lookedAt = 0;                        // percent
+    std::optional<model::BetterPlan> m_offer;
+    model::Case m_offerFor; // the record that is looked at
 };
 
 } // namespace app

@@ -64,6 +64,12 @@
 <context>
     <name>Help</name>
     <message>
+        <source>One line an appliance: oven: off, 180, 200. With more than one control: cooker: ring: off, 3; oven: off, 180.
+F2 or Return changes the one in hand, F9 reads all of them.</source>
+        <translation>One line an appliance: oven: off, 180, 200. With more than one control: stove: ring: off, 3; oven: off, 180.
+F2 or Return changes the one in hand, F9 reads all of them.</translation>
+    </message>
+    <message>
         <source>Colours, text size and keys. An empty key is switched off.</source>
         <translation>Colors, text size and keys. An empty key is switched off.</translation>
     </message>
@@ -93,6 +99,13 @@ A test that was not done: not tested, and why.</translation>
     <message>
         <source>This cannot be split: it is a worktop, or its clear height is not known, or less than 12 cm.</source>
         <translation>This cannot be split: it is a counter, or its clear height is not known, or less than 12 cm.</translation>
+    </message>
+</context>
+<context>
+    <name>app::AppliancesPage</name>
+    <message>
+        <source>For example oven: off, 180, 200; or cooker: ring: off, 3; oven: off, 180</source>
+        <translation>For example oven: off, 180, 200; or stove: ring: off, 3; oven: off, 180</translation>
     </message>
 </context>
 <context>

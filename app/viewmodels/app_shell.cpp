@@ -11,6 +11,7 @@
 #include "app/pages/photos_page.h"
 #include "app/pages/plan_page.h"
 #include "app/pages/sight_pages.h"
+#include "app/pages/upkeep_page.h"
 #include "app/viewmodels/page_help.h"
 #include "app/viewmodels/partner_lines.h"
 #include "app/viewmodels/visit_steps.h"
@@ -101,6 +102,7 @@ void AppShell::definePages(PageImageProvider &pictures) {
         [this, &pictures] { return std::make_unique<PapersPage>(m_session, *this, pictures); });
     add("followup", tr("Follow-up"), true,
         [this] { return std::make_unique<FollowUpPage>(m_session, *this); });
+    add("upkeep", tr("Upkeep"), true, [this] { return std::make_unique<UpkeepPage>(m_session, *this); });
     add("progress", tr("Progress"), true,
         [this] { return std::make_unique<ProgressPage>(m_session, *this); });
 }
@@ -299,6 +301,7 @@ void AppShell::findDestinations(const QString &filter) {
         add(QStringLiteral("appliances"), tr("Appliances"), tr("controls and their marks"));
         add(QStringLiteral("photos"), tr("Photographs"), tr("of the kitchen, each with words"));
         add(QStringLiteral("markerkit"), tr("Marker kit"), tr("marks at hand"));
+        add(QStringLiteral("upkeep"), tr("Upkeep"), tr("what is due, dates of food, supplies"));
         for (const auto &place : m_session.record().places)
             add(QStringLiteral("place:") + text(place.id.text),
                 text(model::placeWords(m_session.record(), place.id)), tr("shelf"));

@@ -59,8 +59,9 @@ QString ownHelp(const QString &page) {
                   "the map.\n"
                   "On the drawing plus and minus zoom, 0 shows all, the arrows move it.")},
         {"appliances",
-         Help::tr("One line an appliance: oven: off, 180, 200. With more than one control: cooker: ring: off, 3; "
-            "oven: off, 180.\nF2 or Return changes the one in hand, F9 reads all of them.")},
+         Help::tr(
+             "One line an appliance: oven: off, 180, 200. With more than one control: cooker: ring: off, 3; "
+             "oven: off, 180.\nF2 or Return changes the one in hand, F9 reads all of them.")},
         {"photos",
          Help::tr(
              "Photographs are scaled down and kept in the records alone. Each needs words that say what is "
@@ -82,6 +83,10 @@ QString ownHelp(const QString &page) {
                   "Files outside the program are not encrypted.")},
         {"followup", Help::tr("What last time left open, then the level of each goal with what was seen.\n"
                               "Bring the plan up to date on the plan page: it changes as little as it can.")},
+        {"upkeep",
+         Help::tr("What is due, then every food by date: what is past, what nobody read, what to use first.\n"
+                  "F2 goes to the dates of the food in hand. Days, region and prices are behind a button.\n"
+                  "What is past is thrown out only if the client agrees. Never taste to find out.")},
         {"progress", Help::tr("The levels of each goal over the visits, with what may be said of them.")},
         {"settings", Help::tr("Colours, text size and keys. An empty key is switched off.")},
     };

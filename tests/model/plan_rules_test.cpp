@@ -129,6 +129,20 @@ TEST(BrokenRules, forbidTheSameCodeOnLookAlikesNearEachOther) {
     EXPECT_THAT(brokenRules(problem, sameCode), IsEmpty()) << "each has a text of its own";
 }
 
+TEST(BrokenRules, letAMarkStandForOneThingOfItsShapeInAPlace) {
+    Problem problem = workedKitchen();
+    problem.items[sugar].weightKg = 0.8; // alike 0.1407 then, less than a half
+    const Placement oneShelf{{shelfA, shelfA, shelfB}, {band, band, none}};
+    EXPECT_THAT(brokenRules(problem, oneShelf), IsEmpty());
+    problem.oneThingPerMark = true;
+    EXPECT_THAT(brokenRules(problem, oneShelf), ElementsAre(BrokenRule{"once", {salt, sugar}, {shelfA}}));
+    EXPECT_THAT(brokenRules(problem, {{shelfA, shelfB, shelfA}, {band, band, none}}), IsEmpty());
+    EXPECT_THAT(brokenRules(problem, {{shelfB, shelfA, shelfA}, {none, band, band}}), IsEmpty())
+        << "a jar and a bottle";
+    problem.markers[band - 1].ownText = true;
+    EXPECT_THAT(brokenRules(problem, oneShelf), IsEmpty()) << "each has a text of its own";
+}
+
 TEST(BrokenRules, nameAMarkThatDoesNotFit) {
     Problem problem = workedKitchen();
     problem.items[sugar].surface = "card";

@@ -115,7 +115,8 @@ void withSafetyRules(Problem &problem) {
 bool breaksBetweenThings(const Problem &problem, const Placement &placement) {
     for (const BrokenRule &broken : brokenRules(problem, placement))
         if (broken.rule == "width" || broken.rule == "chemical" || broken.rule == "alike" ||
-            broken.rule == "apart" || broken.rule == "allergen" || broken.rule == "kinds")
+            broken.rule == "apart" || broken.rule == "allergen" || broken.rule == "once" ||
+            broken.rule == "kinds")
             return true;
     return false;
 }

@@ -248,6 +248,7 @@ Problem randomKitchen(std::uint64_t seed, int items) {
     addPlaces(problem, dice);
     addCurrentPlaces(problem, dice);
     addMarkers(problem, dice);
+    problem.oneThingPerMark = seed % 2 == 1;
     return problem;
 }
 

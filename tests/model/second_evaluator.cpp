@@ -242,6 +242,9 @@ void pairRule(const Problem &problem, const Placement &placement, int i, int j,
     const bool sameCode = code != 0 && code == placement.code[j] && !problem.markers[code - 1].ownText;
     if (sameCode && likeness(problem.items[i], problem.items[j]) >= 0.5)
         broken.push_back("alike" + pair);
+    if (sameCode && problem.oneThingPerMark && placement.place[i] == placement.place[j] &&
+        problem.items[i].shape == problem.items[j].shape)
+        broken.push_back("once" + pair);
     if (keptApart(problem, i, j))
         broken.push_back("apart" + pair);
 }

@@ -88,6 +88,78 @@ TEST(Upkeep, roundsComeEveryWeekAndEveryQuarterFromThePlan) {
     EXPECT_NE(taskWith(soon, "freezer"), nullptr);
 }
 
+TEST(Upkeep, roundsComeOnTheDaysThatTheClientChose) {
+    Case record = demo::idris();
+    record.plan = Plan{};
+    record.plan->made = day(2026, 1, 31);
+    record.upkeep = UpkeepWishes{.id = newId(), .fridgeWeekday = 6, .roundDay = 31, .roundWeekday = 6};
+    // Worked by the calendar: the last day of April is a Thursday, 30 April 2026; the Saturday after it is 2
+    // May.
+    EXPECT_EQ(quarterRound(record, day(2026, 2, 1)).next, day(2026, 5, 2));
+    EXPECT_FALSE(quarterRound(record, day(2026, 2, 1)).before.has_value());
+    EXPECT_EQ(fridgeRound(record, day(2026, 2, 1)).next,
+              day(2026, 2, 7)); // the first Saturday after the plan
+    EXPECT_EQ(fridgeRound(record, day(2026, 2, 7)).before, day(2026, 2, 7));
+    record.upkeep->roundWeekday.reset();
+    record.upkeep->roundDay = 15;
+    EXPECT_EQ(quarterRound(record, day(2026, 2, 1)).next, day(2026, 4, 15));
+    EXPECT_EQ(quarterRound(record, day(2026, 4, 15)).next, day(2026, 7, 15));
+}
+
+TEST(Upkeep, aRoundThatWasNotNotedIsSaid) {
+    Case record = demo::idris();
+    record.plan = Plan{};
+    record.plan->made = day(2026, 11, 1);
+    const auto missedOn = [&](Date on) {
+        return taskWith(upkeepTasks(record, on), "Check the fridge")->missed;
+    };
+    EXPECT_FALSE(missedOn(day(2026, 11, 7)).has_value());
+    EXPECT_EQ(missedOn(day(2026, 11, 9)), day(2026, 11, 8));
+    record.upkeep = UpkeepWishes{.id = newId(), .fridgeDone = day(2026, 11, 8)};
+    EXPECT_FALSE(missedOn(day(2026, 11, 14)).has_value());
+    EXPECT_EQ(missedOn(day(2026, 11, 20)), day(2026, 11, 15));
+}
+
+TEST(Upkeep, aDayOfTheMonthIsOneToThirtyOne) {
+    EXPECT_EQ(readRoundDay("15").value(), 15);
+    EXPECT_EQ(readRoundDay("").value(), std::nullopt);
+    for (const char *wrong : {"0", "32", "1.5", "soon"})
+        EXPECT_FALSE(readRoundDay(wrong).has_value()) << wrong;
+}
+
+TEST(Upkeep, helpersDoWhatNeedsEyesAndStrength) {
+    const Case record = demo::tilda(); // with a plan of an earlier visit
+    const auto tasks = helperTasks(record, findingsOf(record, day(2026, 11, 25)), day(2026, 11, 25));
+    EXPECT_NE(taskWith(tasks, "Read out the dates in the fridge"), nullptr);
+    EXPECT_NE(taskWith(tasks, "Read out the date on each pack"), nullptr);
+    EXPECT_EQ(taskWith(tasks, "Mark the day of opening"), nullptr);
+    for (const auto &task : tasks)
+        EXPECT_EQ(task.who, Doer::Helper) << task.task;
+}
+
+// Food Standards Scotland: 0 to 5 degrees; U.S. Department of Agriculture: 4 degrees or below.
+TEST(Upkeep, theFridgeIsAsColdAsTheRegionSaysAndTheStricterWhereItWasNotAsked) {
+    Case record = demo::idris();
+    const auto words = [&] {
+        return taskWith(upkeepTasks(record, day(2026, 11, 25)), "Check the fridge")->task;
+    };
+    EXPECT_THAT(words(), HasSubstr("0 to 4 degrees"));
+    record.upkeep = UpkeepWishes{.id = newId(), .region = DateRegion::EuropeOrUk};
+    EXPECT_THAT(words(), HasSubstr("0 to 5 degrees"));
+    record.upkeep->region = DateRegion::UnitedStates;
+    EXPECT_THAT(words(), HasSubstr("(40 F)"));
+}
+
+TEST(Upkeep, spoilageIsNeverTasted) {
+    Case record = demo::idris();
+    const auto task = [&] {
+        return taskWith(upkeepTasks(record, day(2026, 11, 25)), "Never taste it")->task;
+    };
+    EXPECT_THAT(task(), testing::Not(HasSubstr("not to be relied on")));
+    record.safety.answers.erase(SafetyQuestion::Smells);
+    EXPECT_THAT(task(), HasSubstr("smell is not to be relied on here"));
+}
+
 TEST(Upkeep, printedDatesComeInOrderAndSayWhatTheyMean) {
     const auto tasks = upkeepTasks(demo::tilda(), day(2026, 11, 25));
     const UpkeepTask *milk = taskWith(tasks, "Milk: use by");
@@ -108,7 +180,7 @@ TEST(Upkeep, guidanceGivesWayToThePrintedDateAndNamesItsSource) {
                 HasSubstr("U.S. Department of Agriculture, Food Safety and Inspection Service"));
     EXPECT_THAT(opened->source, HasSubstr("version 128"));
     EXPECT_NE(taskWith(tasks, "never top up"), nullptr);
-    EXPECT_THAT(taskWith(tasks, "not known: ask")->source, "common practice");
+    EXPECT_THAT(taskWith(tasks, "nobody read is not known")->source, "common practice");
 }
 
 TEST(Upkeep, newStockStandsBehindOnlyWhereOneSideMayGoUnnoticed) {
