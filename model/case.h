@@ -35,6 +35,7 @@ struct Case {
     std::vector<Unit> units;                 // in walk order
     std::vector<Place> places;               // by unit, then from the top
     std::vector<Thing> things;
+    std::vector<Appliance> appliances;
     std::vector<Overrule> overrules;
     std::optional<PlanWishes> wishes; // none: usual weights
     std::optional<Plan> plan;

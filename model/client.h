@@ -33,8 +33,9 @@ struct Client {
     PaperMedia media;
     std::string whomToAsk; // shown on every paper: whom to ask and how
     bool readsBraille = false;
-    bool hasTagReader = false; // owns a reader for spoken tags
-    bool invented = false;     // of the practice caseload
+    bool hasTagReader = false;  // owns a reader for spoken tags
+    bool hasCodeReader = false; // somebody here reads square codes with a phone and asked for them
+    bool invented = false;      // of the practice caseload
     bool archived = false;
     friend bool operator==(const Client &, const Client &) = default;
 };
@@ -116,6 +117,7 @@ struct Diet {
     bool asked = false;              // false: "not asked", never "none"
     std::vector<std::string> avoids; // keys of allergens(), e.g. "gluten"
     std::string other;               // other diet in words: diabetes, low salt, thickened ...
+    std::vector<std::string> facts;  // that the client wants to have marked: "low salt"
     friend bool operator==(const Diet &, const Diet &) = default;
 };
 

@@ -22,6 +22,7 @@ template<class C, class Visit> void eachKind(C &record, Visit visit) {
     visit("unit", record.units);
     visit("place", record.places);
     visit("thing", record.things);
+    visit("appliance", record.appliances);
     visit("overrule", record.overrules);
     visit("plan-wishes", record.wishes);
     visit("plan", record.plan);

@@ -19,7 +19,7 @@ template<class A> void fields(A &a, Client &v) {
     a("name", v.name), a("code", v.code), a("born", v.born), a("contact", v.contact);
     a("referred-by", v.referredBy), a("question", v.question), a("language", v.language), a("media", v.media);
     a("whom-to-ask", v.whomToAsk), a("reads-braille", v.readsBraille), a("tag-reader", v.hasTagReader);
-    a("invented", v.invented), a("archived", v.archived);
+    a("code-reader", v.hasCodeReader), a("invented", v.invented), a("archived", v.archived);
 }
 
 template<class A> void fields(A &a, SafetyAnswer &v) {
@@ -38,7 +38,7 @@ template<class A> void fields(A &a, Household &v) {
 }
 
 template<class A> void fields(A &a, Diet &v) {
-    a("asked", v.asked), a("avoids", v.avoids), a("other", v.other);
+    a("asked", v.asked), a("avoids", v.avoids), a("other", v.other), a("facts", v.facts);
 }
 
 template<class A> void fields(A &a, Measurement &v) {
@@ -85,7 +85,7 @@ template<class A> void fields(A &a, Unit &v) {
 template<class A> void fields(A &a, Place &v) {
     a("unit", v.unit), a("order", v.order), a("name", v.name), a("drawer", v.drawer), a("counter", v.counter);
     a("width", v.width), a("depth", v.depth), a("clear", v.clear), a("height", v.height);
-    a("storage", v.storage), a("light", v.light);
+    a("storage", v.storage), a("light", v.light), a("own", v.own);
 }
 
 template<class A> void fields(A &a, AllergenFact &v) {
@@ -102,6 +102,15 @@ template<class A> void fields(A &a, Thing &v) {
     a("best-before", v.bestBefore), a("keeping-row", v.keepingRow), a("area", v.area), a("place", v.place);
     a("keep", v.keep), a("mark-in-use", v.markInUse), a("doubt", v.doubt), a("usual", v.usual);
     a("said", v.said), a("like", v.like), a("pack-size", v.packSize), a("note", v.note);
+    a("directions", v.directions), a("diet-facts", v.dietFacts), a("own", v.own);
+}
+
+template<class A> void fields(A &a, Control &v) {
+    a("name", v.name), a("settings", v.settings);
+}
+
+template<class A> void fields(A &a, Appliance &v) {
+    a("name", v.name), a("controls", v.controls), a("heat", v.heat);
 }
 
 template<class A> void fields(A &a, Overrule &v) {

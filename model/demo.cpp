@@ -1,4 +1,5 @@
 #include "model/demo.h"
+#include "model/appliance_line.h"
 #include "model/contents.h"
 #include "model/demo_parts.h"
 #include <algorithm>
@@ -97,6 +98,15 @@ void addMeasurements(Case &record, const std::vector<MeasurementRow> &rows, Date
                                        .withGlasses = infoOf(row.test).domain == Domain::Sight,
                                        .date = date,
                                        .notTestedBecause = row.notTestedBecause});
+}
+
+void addAppliance(Case &record, const std::string &line, double celsius) {
+    auto appliance = parseAppliance(line);
+    assert(appliance.has_value());
+    appliance->id = idOf(record, "appliance", record.appliances.size() + 1);
+    if (celsius > 0)
+        appliance->heat = Celsius{celsius};
+    record.appliances.push_back(std::move(*appliance));
 }
 
 void addAnswers(Case &record, const std::vector<AnswerRow> &rows, Date date) {

@@ -132,6 +132,9 @@ Case idris() {
     addSafety(record, first);
     addTests(record, first);
     addKitchen(record, units, places);
+    addAppliance(record, "induction hob: left front: off, 4, 7; right front: off, 4", 38);
+    addAppliance(record, "washing machine: off, 30 short, 40");
+    thingNamed(record, "coconut milk").directions = "Shake, stir into the pan, do not boil";
     thingNamed(record, "kettle").keep = 2;
     thingNamed(record, "salt").markInUse = "ribbed-band";
     addVisit(record, first, "Whole assessment and 80 things in one visit; he told the shelves from memory.",

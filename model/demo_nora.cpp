@@ -113,6 +113,7 @@ Case nora() {
     addSafety(record, first);
     addTests(record, first);
     addKitchen(record, units, places);
+    addAppliance(record, "cooker: left front ring: off, 3, 6; oven: off, 180, 200, 220");
     thingNamed(record, "rice flour").allergens = {
         {"gluten", AllergenState::ReadNoneListed, "Husband read the pack, 10 November 2026"}};
     thingNamed(record, "milk").bestBefore = day(2026, 11, 30);

@@ -55,6 +55,8 @@ struct RatingRow {
 /// Units, places and things; what stands where now is what the contents lines say.
 void addKitchen(Case &record, const std::vector<UnitRow> &units, const std::vector<PlaceRow> &places);
 void addMeasurements(Case &record, const std::vector<MeasurementRow> &rows, Date date);
+/// As typed on the appliance page, with the heat that was measured beside the controls; 0: not measured.
+void addAppliance(Case &record, const std::string &line, double celsius = 0);
 void addAnswers(Case &record, const std::vector<AnswerRow> &rows, Date date);
 void addGoal(Case &record, const std::string &sentence, const std::array<std::string, 5> &levels, Date agreed,
              Date review);

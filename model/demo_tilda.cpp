@@ -62,6 +62,7 @@ void addWhoAndWhy(Case &record) {
     record.diet.asked = true;
     record.diet.avoids = {"celery"};
     record.diet.other = "Low sugar";
+    record.diet.facts = {"no sugar"};
 }
 
 void addSafety(Case &record, Date date) {
@@ -182,6 +183,8 @@ Case tilda() {
     addMarkerTest(record, day(2026, 8, 18));
     addKitchen(record, units, places);
     thingNamed(record, "tablets").keep = 3;
+    addAppliance(record, "microwave: stop, 30 seconds, 1 minute");
+    thingNamed(record, "sweetener").dietFacts = {"no sugar"};
     thingNamed(record, "soup").allergens = {{"celery", AllergenState::MayContain, ""}};
     thingNamed(record, "milk").bestBefore = day(2026, 11, 28);
     thingNamed(record, "rice pudding").bestBefore = day(2027, 4, 30);

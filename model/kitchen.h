@@ -40,7 +40,24 @@ struct Place {
     std::optional<Length> height;              // above the finished floor
     Storage storage = Storage::Dry;
     Light light = Light::NotAsked; // not asked counts as dim
+    bool own = false;              // the client's own bin or place: nothing of others stands there
     friend bool operator==(const Place &, const Place &) = default;
+};
+
+/// A dial, a row of buttons or a touch panel.
+struct Control {
+    std::string name;                  // "oven dial"; empty: its only control
+    std::vector<std::string> settings; // that are used: "off", "180"
+    friend bool operator==(const Control &, const Control &) = default;
+};
+
+/// Something with controls: cooker, microwave, washing machine, kettle ...
+struct Appliance {
+    Id id;
+    std::string name;
+    std::vector<Control> controls;
+    std::optional<Celsius> heat; // beside the controls after an hour's use; none: not measured
+    friend bool operator==(const Appliance &, const Appliance &) = default;
 };
 
 enum class Shape {
@@ -109,7 +126,10 @@ struct Thing {
     std::string like;               // the catalogue's name of what its usual facts come from; may be empty
     std::string packSize;           // as said: "400 g", "large"; empty: the usual one
     std::string note;               // what else she said of it: "part used"
-    std::set<std::string> usual;    // names of facts taken from the catalogue, not from the pack
+    std::string directions;         // how to prepare it, as read on the pack
+    std::vector<std::string> dietFacts; // of Diet::facts, as read on the pack
+    bool own = false;                   // the client's own: it belongs into her own bin
+    std::set<std::string> usual;        // names of facts taken from the catalogue, not from the pack
     friend bool operator==(const Thing &, const Thing &) = default;
 };
 

@@ -165,6 +165,8 @@ LabelRow rowOf(const Spot &spot, const UsualSize &size, const Findings &findings
     row.words = spot.words;
     row.line = sightline(findings.eye.value, size.height + labelAbove);
     const Face face = faceOf(spot.thing, size.width, row.line.onTop);
+    row.width = face.width;
+    row.height = face.height;
     row.fits = largestFitting(row.words, face.width, face.height);
     if (!findings.printAcuity) {
         row.verdict = findings.belowChart ? Legible::No : Legible::NotKnown;
@@ -175,6 +177,7 @@ LabelRow rowOf(const Spot &spot, const UsualSize &size, const Findings &findings
     }
     const Contrast contrast = contrastOf(findings, colours);
     const bool dim = isDim(spot.place->light);
+    row.taken = printFor(*findings.printAcuity, inHand, contrast.severe ? hardReserve : usualReserve);
     row.needed =
         neededAt(*findings.printAcuity, row.line, dim || contrast.severe ? hardReserve : usualReserve);
     row.withLamp = neededAt(*findings.printAcuity, row.line, contrast.severe ? hardReserve : usualReserve);

@@ -34,6 +34,8 @@ struct LabelRow {
     std::optional<Points> needed; // in the light that is there; none: print will not do
     std::optional<Points> withLamp;
     Points fits{};
+    std::optional<Points> taken;   // needed if it is taken in the hand to 25 cm, in good light
+    Millimetres width{}, height{}; // room for the label
     Legible verdict = Legible::NotKnown;
     std::string because; // one or two sentences
 };

@@ -30,7 +30,7 @@ struct PlanLine {
     Id place;
     int order = 0;                     // left to right on the shelf, from 0
     std::string marker;                // key of the marker kit; empty: no mark
-    std::vector<std::string> meanings; // "hazard", "allergen": keys of the meaning marks put on besides
+    std::vector<std::string> meanings; // keys of meanings.h: what the meaning marks put on besides say
     std::string labelText;             // text in the client's medium, for braille, print and tags
     friend bool operator==(const PlanLine &, const PlanLine &) = default;
 };
@@ -58,7 +58,7 @@ struct PlanWishes {
 };
 
 struct MeaningMark {
-    std::string meaning; // "hazard", "allergen"
+    std::string meaning; // key of meanings.h: "hazard"
     std::string marker;  // key of the marker kit
     friend bool operator==(const MeaningMark &, const MeaningMark &) = default;
 };

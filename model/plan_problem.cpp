@@ -151,8 +151,10 @@ Result<void> addItems(const Case &record, const Walk &walk, PlanProblem &out) {
             const auto found = std::find(out.places.begin(), out.places.end(), *thing.place);
             item.current = found == out.places.end() ? -1 : static_cast<int>(found - out.places.begin());
         }
-        if (item.keep < 3)
+        if (item.keep < 3) {
             forbidHighAndLow(record, out.problem, item);
+            keepOwnApart(record, thing, item);
+        }
         applyOverrules(record, thing, out, item);
         out.problem.items.push_back(std::move(item));
         out.things.push_back(thing.id);
@@ -222,15 +224,6 @@ bool hasAvoidedAllergen(const Thing &thing, const Diet &diet) {
             std::find(diet.avoids.begin(), diet.avoids.end(), fact.allergen) != diet.avoids.end();
         return avoided && fact.state != AllergenState::ReadNoneListed;
     });
-}
-
-std::vector<std::string> meaningsOf(const Thing &thing, const Diet &diet) {
-    std::vector<std::string> out;
-    if (thing.hazard || thing.medicine)
-        out.emplace_back("hazard");
-    if (hasAvoidedAllergen(thing, diet))
-        out.emplace_back("allergen");
-    return out;
 }
 
 Result<PlanProblem> planProblem(const Case &record, const Findings &findings) {

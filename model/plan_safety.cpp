@@ -66,6 +66,15 @@ void forbidHighAndLow(const Case &record, const Problem &problem, ProblemItem &i
     }
 }
 
+void keepOwnApart(const Case &record, const Thing &thing, ProblemItem &item) {
+    const bool bin = std::any_of(record.places.begin(), record.places.end(), [&](const Place &place) {
+        return place.own && place.storage == thing.storage;
+    });
+    for (int p = 0; p < static_cast<int>(record.places.size()); ++p)
+        if (thing.own ? bin && !record.places[p].own : record.places[p].own)
+            item.forbidden.push_back(p);
+}
+
 std::optional<int> mostKindsOfMarks(const Case &record) {
     if (record.wishes && record.wishes->mostKinds)
         return record.wishes->mostKinds;

@@ -10,6 +10,9 @@ namespace model {
 [[nodiscard]] bool touchesFood(const Thing &thing);
 /// Daily things out of the high and low places, for a client who falls or is dizzy looking up or bending.
 void forbidHighAndLow(const Case &record, const Problem &problem, ProblemItem &item);
+/// What is the client's own goes into her own bin, if there is one for this storage, and nothing else does.
+/// `record.places` are the places of the problem, in their order.
+void keepOwnApart(const Case &record, const Thing &thing, ProblemItem &item);
 /// Kinds of marks that this client learns at most, meaning marks among them; none: no limit.
 [[nodiscard]] std::optional<int> mostKindsOfMarks(const Case &record);
 /// Rules between things: medicines alone, harmful look-alikes apart, avoided food apart, few kinds of marks.

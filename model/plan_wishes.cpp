@@ -1,6 +1,7 @@
 #include "model/plan_wishes.h"
 #include "model/evaluate.h"
 #include "model/kit.h"
+#include "model/meanings.h"
 #include "model/rule_words.h"
 #include "model/typed.h"
 #include <algorithm>
@@ -107,7 +108,7 @@ Result<void> checkMark(const Case &record, const Findings &findings, const Overr
                          [&](const MeaningMark &mark) { return mark.marker == *wish.marker; });
         if (meaning != built.meanings.end())
             return fail(ErrorCode::Refused,
-                        sentenceCase(name) + " means " + meaning->meaning +
+                        sentenceCase(name) + " means " + meaningName(meaning->meaning) +
                             " everywhere, so it tells nothing else. Choose another mark.");
         const auto code = std::find(built.markers.begin(), built.markers.end(), *wish.marker);
         const auto item = std::find(built.things.begin(), built.things.end(), wish.thing);

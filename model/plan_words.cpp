@@ -1,6 +1,7 @@
 #include "model/kit.h"
 #include "model/planning.h"
 #include "model/rule_words.h"
+#include "model/short_name.h"
 #include <algorithm>
 #include <array>
 #include <cmath>
@@ -252,23 +253,16 @@ std::string placeWords(const Case &record, const Id &place) {
 }
 
 std::string labelText(const Thing &thing, MarkMedium medium) {
-    constexpr std::size_t longest = 28;
-    std::string text = sentenceCase(thing.name);
-    if (text.size() > longest) {
-        const auto space = text.rfind(' ', longest);
-        text = text.substr(0, space == std::string::npos || space < 8 ? longest : space);
+    switch (medium) {
+    case MarkMedium::SpokenTag:
+        return tagText(thing, thing.name);
+    case MarkMedium::LargePrint:
+        return sentenceCase(thing.name);
+    case MarkMedium::Braille: // a capital costs a cell
+    case MarkMedium::Touch:
+        break;
     }
-    if (medium != MarkMedium::SpokenTag)
-        return text;
-    text += ".";
-    for (const auto &fact : thing.allergens) {
-        if (fact.state == AllergenState::Contains)
-            text += " Contains " + fact.allergen + ".";
-    }
-    if (thing.bestBefore)
-        text += (thing.dateKind == DateKind::UseBy ? " Use by " : " Best before ") +
-                dateInWords(*thing.bestBefore) + ".";
-    return text;
+    return thing.name;
 }
 
 } // namespace model

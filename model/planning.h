@@ -21,7 +21,7 @@ struct PlanProblem {
 
 /// True if the pack has, may have, or was not checked for an allergen that the client avoids.
 [[nodiscard]] bool hasAvoidedAllergen(const Thing &thing, const Diet &diet);
-/// Meaning marks that the thing carries: "hazard", "allergen".
+/// Meaning marks that the thing carries, see meanings.h.
 [[nodiscard]] std::vector<std::string> meaningsOf(const Thing &thing, const Diet &diet);
 
 /// A fresh plan. A plan with shortages and no lines is an answer, not an error. Fails with Missing, or with
@@ -53,12 +53,9 @@ struct LineWhy {
 [[nodiscard]] Result<double> priceOf(const Case &record, const Findings &findings, const Id &thing,
                                      const Id &place);
 
-/// Short name of a thing in mixed case, as it is written on its label in this medium.
+/// The name of a thing as it is written on its label in this medium, before it is fitted: see short_name.h
+/// and reports/labels.h.
 [[nodiscard]] std::string labelText(const Thing &thing, MarkMedium medium);
-
-/// Where on this thing the mark goes, and how: "Upright above the flap, so that it does not stick out." For a
-/// mark that the surface does not take: another fixing of the same mark. Common practice.
-[[nodiscard]] std::string fixingWords(const Thing &thing, const Marker &marker);
 
 /// What to buy, with 10 % spare.
 struct Supply {

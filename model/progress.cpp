@@ -1,4 +1,5 @@
 #include "model/progress.h"
+#include "model/meanings.h"
 #include "model/planning.h"
 #include <algorithm>
 #include <array>
@@ -97,28 +98,14 @@ void addTests(const Case &record, std::vector<std::string> &out) {
     }
 }
 
-/// Meanings that things of the plan have and no mark is left for.
-void addMeanings(const Case &record, std::vector<std::string> &out) {
-    for (const std::string meaning : {"hazard", "allergen"}) {
-        const bool marked = std::any_of(record.plan->meaningMarks.begin(), record.plan->meaningMarks.end(),
-                                        [&](const MeaningMark &mark) { return mark.meaning == meaning; });
-        const bool needed = std::any_of(record.things.begin(), record.things.end(), [&](const Thing &thing) {
-            const auto meanings = meaningsOf(thing, record.diet);
-            return std::find(meanings.begin(), meanings.end(), meaning) != meanings.end();
-        });
-        if (needed && !marked)
-            out.push_back("No mark is left that means " + meaning +
-                          ". Until one more is told apart, place and shape of the container must tell it.");
-    }
-}
-
 void addPlan(const Case &record, std::vector<std::string> &out) {
     if (!record.plan)
         out.emplace_back("No plan yet.");
     else if (record.plan->lines.empty())
         out.emplace_back("No plan is possible yet: see what is short.");
     if (record.plan && !record.plan->lines.empty())
-        addMeanings(record, out);
+        for (const std::string &sentence : meaningsTold(record, record.plan->meaningMarks))
+            out.push_back(sentence);
     const auto unplaced = std::count_if(record.things.begin(), record.things.end(),
                                         [](const Thing &thing) { return !thing.place; });
     if (unplaced > 0)

@@ -1,5 +1,6 @@
 #include "model/usable_marks.h"
 #include "model/kit.h"
+#include "model/meanings.h"
 #include <algorithm>
 #include <map>
 
@@ -37,13 +38,6 @@ double confusedWithOthers(const Marker &marker, const std::vector<Marker> &usabl
                    confusion(other, marker, sensitivity, measured);
     }
     return sum;
-}
-
-std::vector<std::string> meaningsOf(const Case &record) {
-    std::vector<std::string> out{"hazard"};
-    if (!record.diet.avoids.empty())
-        out.emplace_back("allergen");
-    return out;
 }
 
 std::string keptMark(const Case &record, const std::string &meaning) {
@@ -93,11 +87,11 @@ std::vector<MeaningMark> reservedMarks(const Case &record, const std::vector<Mar
         return true;
     };
     std::vector<MeaningMark> out;
-    for (const auto &meaning : meaningsOf(record)) {
+    for (const auto &meaning : meaningsWanted(record)) {
         if (const std::string kept = keptMark(record, meaning); take(kept))
             out.push_back({meaning, kept});
     }
-    for (const auto &meaning : meaningsOf(record)) {
+    for (const auto &meaning : meaningsWanted(record)) {
         const bool has =
             std::any_of(out.begin(), out.end(), [&](const auto &m) { return m.meaning == meaning; });
         if (has || touch.empty())

@@ -16,8 +16,8 @@ namespace model {
 /// done, less what is ruled out, and text only where the client can read it.
 [[nodiscard]] std::vector<Marker> usableMarks(const Case &record, const Findings &findings);
 
-/// The touch marks reserved for "hazard" and, where an allergen is avoided, "allergen": those of the last
-/// plan if they are still usable, else the ones least confused with all others.
+/// The touch marks reserved for the meanings that are wanted, see meanings.h: those of the last plan if they
+/// are still usable, else the ones least confused with all others, by the marker test where it was done.
 [[nodiscard]] std::vector<MeaningMark> reservedMarks(const Case &record, const std::vector<Marker> &usable,
                                                      const Findings &findings);
 

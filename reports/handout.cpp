@@ -66,15 +66,18 @@ Fields upkeepFields(const Case &record, Date on) {
 } // namespace
 
 Result<Document> handout(const Case &record, const Findings &findings, Date on, const std::string &madeBy) {
-    return planOf(record).and_then([&](const Plan *) {
-        Fields fields = subjectFields(record, on, madeBy);
-        add(fields, cautionFields(findings));
-        add(fields, kitchenFields(record, findings));
-        add(fields, markFields(record));
-        add(fields, upkeepFields(record, on));
-        add(fields, goalFields(record));
-        return fillPaper("handout", fields, record, on, madeBy);
-    });
+    return planOf(record)
+        .and_then([&](const Plan *) { return withLabels(record, findings); })
+        .and_then([&](const Case &shown) {
+            Fields fields = subjectFields(record, on, madeBy);
+            add(fields, cautionFields(findings));
+            add(fields, kitchenFields(shown, findings));
+            add(fields, controlFields(record, findings));
+            add(fields, markFields(record));
+            add(fields, upkeepFields(record, on));
+            add(fields, goalFields(record));
+            return fillPaper("handout", fields, record, on, madeBy);
+        });
 }
 
 } // namespace reports

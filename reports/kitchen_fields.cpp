@@ -1,3 +1,4 @@
+#include "model/fixing.h"
 #include "model/kit.h"
 #include "model/marks.h"
 #include "model/planning.h"
@@ -54,7 +55,17 @@ std::vector<const PlanLine *> linesInWalk(const Case &record, const Plan &plan) 
 
 namespace {
 
-std::vector<Fields> meaningFields(const Case &record, const Plan &plan, const PlanLine &line) {
+/// What has to be said besides the spot and was not said before.
+std::string notesOf(const Fixing &fixing, const std::string &said = {}) {
+    std::string words = said.find(fixing.instead) == std::string::npos ? fixing.instead : std::string();
+    for (const std::string &note : fixing.notes)
+        if (note != keepWarnings && said.find(note) == std::string::npos) // the paper says it once
+            words += (words.empty() ? "" : " ") + note;
+    return words;
+}
+
+std::vector<Fields> meaningFields(const Case &record, const Plan &plan, const PlanLine &line,
+                                  const Thing &thing, const std::string &said) {
     std::vector<Fields> list;
     for (const std::string &meaning : line.meanings) {
         const auto mark = std::find_if(plan.meaningMarks.begin(), plan.meaningMarks.end(),
@@ -63,11 +74,11 @@ std::vector<Fields> meaningFields(const Case &record, const Plan &plan, const Pl
         if (!marker)
             continue;
         Fields fields;
-        fields.named["meaningKey"] = meaning;
+        addMeaning(fields, meaning);
         fields.named["meaningMark"] = marker->name;
-        fields.named["hazard"] = meaning == "hazard";
-        fields.named["allergen"] = meaning == "allergen";
-        fields.named["otherMeaning"] = meaning != "hazard" && meaning != "allergen";
+        const Fixing fixing = fixingOf(thing, *marker, MarkRole::Meaning);
+        fields.named["meaningWhere"] = fixing.where;
+        addText(fields, "meaningNotes", notesOf(fixing, said));
         list.push_back(std::move(fields));
     }
     return list;
@@ -86,12 +97,15 @@ Fields thingFields(const Case &record, const Plan &plan, const PlanLine &line, c
     fields.named["thing"] = sentenceCase(thing.name);
     addText(fields, "count", thing.count && *thing.count > 1 ? std::to_string(*thing.count) : std::string());
     addText(fields, "mark", marker ? marker->name : std::string());
+    const Fixing fixing = marker ? fixingOf(thing, *marker) : Fixing{};
+    fields.named["markWhere"] = fixing.where;
+    addText(fields, "markNotes", notesOf(fixing));
     addText(fields, "label", marker && hasWords(*marker) ? line.labelText : std::string());
     const Marker *inUse = markerIn(record, thing.markInUse);
     addText(fields, "markInUse", inUse ? inUse->name : withoutStop(thing.markInUse));
     fields.named["medicine"] = thing.medicine;
-    fields.named["private"] = thing.medicine && !record.household.sharingConsent;
-    addList(fields, "meanings", meaningFields(record, plan, line));
+    fields.named["private"] = (thing.medicine || thing.own) && !record.household.sharingConsent;
+    addList(fields, "meanings", meaningFields(record, plan, line, thing, notesOf(fixing)));
     addOrigin(fields, record, thing, line.place);
     return fields;
 }

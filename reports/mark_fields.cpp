@@ -1,5 +1,7 @@
+#include "model/fixing.h"
 #include "model/kit.h"
 #include "model/marks.h"
+#include "model/meanings.h"
 #include "reports/paper_fields.h"
 #include <algorithm>
 
@@ -41,10 +43,7 @@ std::vector<Fields> meaningsOf(const Plan &plan, const std::string &key) {
     for (const MeaningMark &mark : plan.meaningMarks)
         if (mark.marker == key) {
             Fields fields;
-            fields.named["meaningKey"] = mark.meaning;
-            fields.named["hazard"] = mark.meaning == "hazard";
-            fields.named["allergen"] = mark.meaning == "allergen";
-            fields.named["otherMeaning"] = mark.meaning != "hazard" && mark.meaning != "allergen";
+            addMeaning(fields, mark.meaning);
             list.push_back(std::move(fields));
         }
     return list;
@@ -76,6 +75,33 @@ Fields oneMark(const Case &record, const Plan &plan, const Marker &marker) {
 
 } // namespace
 
+void addMeaning(Fields &fields, const std::string &meaning) {
+    fields.named["meaningKey"] = meaningName(meaning);
+    fields.named["hazard"] = meaning == "hazard";
+    fields.named["allergen"] = meaning == "allergen";
+    fields.named["own"] = meaning == "own";
+    fields.named["otherMeaning"] = isDietFact(meaning);
+}
+
+Fields emptyPackFields(const Case &record) {
+    std::vector<std::string> comeOff, goOut, stayOn;
+    if (record.plan)
+        for (const PlanLine *line : linesInWalk(record, *record.plan)) {
+            const Thing *thing = thingOf(record, line->thing);
+            const Marker *marker = markOf(record, *line);
+            const Fixing fixing = thing && marker ? fixingOf(*thing, *marker) : Fixing{};
+            if (fixing.whenEmpty.empty())
+                continue;
+            const bool stays = thing->shape == Shape::Canister;
+            (stays ? stayOn : fixing.toThePot ? comeOff : goOut).push_back(thing->name);
+        }
+    Fields all;
+    addText(all, "comeOff", listed(comeOff));
+    addText(all, "goOut", listed(goOut));
+    addText(all, "stayOn", listed(stayOn));
+    return all;
+}
+
 Fields markFields(const Case &record) {
     std::vector<Fields> list;
     bool cautions = false;
@@ -84,7 +110,7 @@ Fields markFields(const Case &record) {
             list.push_back(oneMark(record, *record.plan, *markerIn(record, key)));
             cautions = cautions || !markerIn(record, key)->caution.empty();
         }
-    Fields all;
+    Fields all = emptyPackFields(record);
     addList(all, "marks", std::move(list));
     all.named["hasMarkCautions"] = cautions;
     return all;

@@ -41,6 +41,16 @@ void addText(Fields &fields, const std::string &name, const std::string &text);
 /// One place with its things, as in the list above.
 [[nodiscard]] Fields placeFields(const model::Case &record, const model::Findings &findings,
                                  const model::Plan &plan, const model::Place &place);
+/// The record with the words of its labels as they are made, see labels.h; of a tag only the name.
+[[nodiscard]] Result<model::Case> withLabels(const model::Case &record, const model::Findings &findings);
+/// What becomes of each mark when its pack is empty: "comeOff", "goOut" and "stayOn", lists of things.
+[[nodiscard]] Fields emptyPackFields(const model::Case &record);
+/// The appliances with the settings that are marked, and the cautions.
+[[nodiscard]] Fields controlFields(const model::Case &record, const model::Findings &findings);
+/// The labels to be made, a list for each medium, and sentences on meanings that have no mark.
+[[nodiscard]] Result<Fields> labelFields(const model::Case &record, const model::Findings &findings);
+/// The switches of one meaning, and its words.
+void addMeaning(Fields &fields, const std::string &meaning);
 /// Every kind of mark that the plan uses, in the order in which it is met in the kitchen.
 [[nodiscard]] Fields markFields(const model::Case &record);
 /// The goals with their five levels, best first, and the level found last.

@@ -1,4 +1,5 @@
 #include "reports/papers.h"
+#include "reports/labels.h"
 #include <algorithm>
 #include <cctype>
 
@@ -50,12 +51,21 @@ struct Kind {
     bool inTheClientsSize;
 };
 
-std::vector<Kind> kindsFor(const Case &record) {
+/// Labels there are to make, of things or of places.
+bool hasLabelsToMake(const Case &record, const Findings &findings) {
+    const auto things = thingLabels(record, findings);
+    const auto sections = sectionLabels(record, findings);
+    return (things && !things->empty()) || (sections && !sections->empty());
+}
+
+std::vector<Kind> kindsFor(const Case &record, const Findings &findings) {
     if (record.safety.answer(SafetyQuestion::UrgentEyeSigns) == Answer::Yes)
         return {{"eye-referral", eyeReferral, true}};
     std::vector<Kind> kinds{
         {"handout", handout, true}, {"household", householdSheet, false}, {"work-sheet", workSheet, false}};
     kinds.push_back({"kit", kitSheet, false});
+    if (hasLabelsToMake(record, findings))
+        kinds.push_back({"labels", labelSheet, false});
     if (!record.goals.empty())
         kinds.push_back({"progress", progressReport, true});
     return kinds;
@@ -65,13 +75,28 @@ Result<std::vector<Draft>> draftsOf(const Case &record, const Findings &findings
                                     const std::string &madeBy) {
     std::vector<Draft> drafts;
     const Points clients = record.client.media.printSize.value_or(findings.paperSize);
-    for (const Kind &kind : kindsFor(record)) {
+    for (const Kind &kind : kindsFor(record, findings)) {
         auto document = kind.write(record, findings, on, madeBy);
         if (!document)
             return tl::unexpected(document.error());
         drafts.push_back({kind.name, std::move(*document), kind.inTheClientsSize ? clients : Points{18}});
     }
     return drafts;
+}
+
+/// Braille labels come as a file for the embosser, whatever the papers are in.
+Result<void> addBrailleLabels(const Case &record, const Findings &findings, const std::string &start,
+                              std::vector<Paper> &written) {
+    if (record.safety.answer(SafetyQuestion::UrgentEyeSigns) == Answer::Yes)
+        return {};
+    auto labels = thingLabels(record, findings);
+    const auto sections = sectionLabels(record, findings);
+    if (!labels || !sections)
+        return tl::unexpected(labels ? sections.error() : labels.error());
+    labels->insert(labels->end(), sections->begin(), sections->end());
+    if (std::string file = brailleLabelFile(*labels); !file.empty())
+        written.push_back({start + "braille-labels.brf", "Braille labels", std::move(file)});
+    return {};
 }
 
 /// The code as part of a file's name: letters and digits, anything else a hyphen.
@@ -133,7 +158,9 @@ Result<std::vector<Paper>> papers(const Case &record, const Findings &findings, 
             written.push_back(
                 {start + draft.name + "." + medium.ending, draft.document.title, std::move(*bytes)});
         }
-    if (!report(written.size(), written.back().title))
+    if (const auto added = addBrailleLabels(record, findings, start, written); !added)
+        return tl::unexpected(added.error());
+    if (!report(drafts->size() * media.size(), written.back().title))
         return fail(ErrorCode::Refused, "Stopped.");
     return written;
 }

@@ -22,6 +22,9 @@ namespace reports {
 /// What to buy, in which order to do it.
 [[nodiscard]] Result<Document> workSheet(const model::Case &record, const model::Findings &findings,
                                          model::Date on, const std::string &madeBy = {});
+/// The labels of things, sections and shelves, printed ones at the size that their place needs.
+[[nodiscard]] Result<Document> labelSheet(const model::Case &record, const model::Findings &findings,
+                                          model::Date on, const std::string &madeBy = {});
 /// Goals then and now.
 [[nodiscard]] Result<Document> progressReport(const model::Case &record, const model::Findings &findings,
                                               model::Date on, const std::string &madeBy = {});

@@ -31,36 +31,6 @@ Fields supplyFields(const Case &record) {
     return all;
 }
 
-/// Cells of the label in Unicode braille, three bytes each.
-Result<std::string> cellsOf(const PlanLine &line, const Marker &marker, BrailleGrade grade) {
-    if (marker.medium != MarkMedium::Braille)
-        return std::string("none");
-    return brailleLabel(line.labelText, grade == BrailleGrade::Uncontracted ? 1 : 2)
-        .transform([](const std::string &cells) { return std::to_string(cells.size() / 3); });
-}
-
-Result<Fields> labelFields(const Case &record, const Plan &plan) {
-    std::vector<Fields> list;
-    for (const PlanLine *line : linesInWalk(record, plan)) {
-        const Marker *marker = markOf(record, *line);
-        const Thing *thing = thingOf(record, line->thing);
-        if (!marker || !thing || !hasWords(*marker) || line->labelText.empty())
-            continue;
-        const auto cells = cellsOf(*line, *marker, record.client.media.braille);
-        if (!cells)
-            return tl::unexpected(cells.error());
-        Fields fields;
-        fields.named["thing"] = sentenceCase(thing->name);
-        fields.named["label"] = line->labelText;
-        fields.named["mark"] = marker->name;
-        fields.named["cells"] = *cells;
-        list.push_back(std::move(fields));
-    }
-    Fields all;
-    addList(all, "labels", std::move(list));
-    return all;
-}
-
 std::vector<Fields> stepFields(const Case &record, const Findings &findings, const Plan &plan) {
     std::vector<Fields> list;
     for (const WorkStep &step : workOrder(record)) {
@@ -87,16 +57,18 @@ Result<Document> workSheet(const Case &record, const Findings &findings, Date on
     const auto plan = planOf(record);
     if (!plan)
         return tl::unexpected(plan.error());
-    const auto labels = labelFields(record, **plan);
-    if (!labels)
-        return tl::unexpected(labels.error());
+    const auto labels = labelFields(record, findings);
+    const auto shown = withLabels(record, findings);
+    if (!labels || !shown)
+        return tl::unexpected(labels ? shown.error() : labels.error());
     Fields fields = subjectFields(record, on, madeBy);
     add(fields, cautionFields(findings));
-    add(fields, kitchenFields(record, findings));
+    add(fields, kitchenFields(*shown, findings));
+    add(fields, controlFields(record, findings));
     add(fields, markFields(record));
     add(fields, supplyFields(record));
     add(fields, *labels);
-    addList(fields, "steps", stepFields(record, findings, **plan));
+    addList(fields, "steps", stepFields(*shown, findings, *shown->plan));
     fields.named["thingCount"] = std::to_string((*plan)->lines.size());
     fields.named["placeCount"] = std::to_string(record.places.size());
     return fillPaper("work_sheet", fields, record, on, madeBy);

@@ -1,5 +1,6 @@
 #include "app/pages/client_page.h"
 #include "app/pages/entries.h"
+#include "model/meanings.h"
 #include "model/progress.h"
 #include <algorithm>
 
@@ -186,6 +187,12 @@ std::vector<PageViewModel::FieldSpec> ClientPage::paperFields() {
           .choices = yesNoWords()},
          [&c] { return yesNo(c.hasTagReader); },
          yesOrNo(&Case::client, &Client::hasTagReader)},
+        {{.key = "codeReader",
+          .kind = FieldKind::Choice,
+          .label = tr("Square codes are wanted and can be read here"),
+          .choices = yesNoWords()},
+         [&c] { return yesNo(c.hasCodeReader); },
+         yesOrNo(&Case::client, &Client::hasCodeReader)},
     };
 }
 
@@ -236,6 +243,21 @@ std::vector<PageViewModel::FieldSpec> ClientPage::householdFields() {
         {{.key = "otherDiet", .label = tr("Other diet"), .hint = tr("Diabetes, low salt, thickened ...")},
          [&d] { return text(d.other); },
          anyText(&Case::diet, &model::Diet::other)},
+        {{.key = "dietFacts",
+          .label = tr("Diet facts to mark"),
+          .hint = tr("That the client wants to feel on the pack, for example low salt, no sugar. At most "
+                     "three get a mark")},
+         [&d] {
+             QStringList words;
+             for (const auto &fact : d.facts)
+                 words << text(fact);
+             return words.join(QStringLiteral(", "));
+         },
+         [](Case &r, const QString &typed) {
+             return model::readDietFacts(typed.toStdString()).map([&](const std::vector<std::string> &facts) {
+                 r.diet.facts = facts;
+             });
+         }},
     };
 }
 

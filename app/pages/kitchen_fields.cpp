@@ -187,6 +187,18 @@ std::vector<PageViewModel::FieldSpec> KitchenPage::placeFields(const Id &id) {
           .choices = lights().words()},
          [place] { return lights().wordOf(place().light); },
          choiceField(&Case::places, id, &Place::light, lights())},
+        {{.key = "placeOwn",
+          .kind = FieldKind::Choice,
+          .label = tr("The client's own place"),
+          .hint = tr("For her private things: nothing of others stands there"),
+          .choices = yesNoWords()},
+         [place] { return yesNo(place().own); },
+         [id](Case &r, const QString &chosen) -> Result<void> {
+             for (auto &p : r.places)
+                 if (p.id == id)
+                     p.own = isYes(chosen);
+             return {};
+         }},
     };
 }
 

@@ -87,6 +87,7 @@ void KitchenPage::refresh() {
     if (!unit && !place) {
         actions.push_back({.key = "add", .title = tr("Add this unit"), .primary = true});
         actions.push_back({.key = "photos", .title = tr("Photographs")});
+        actions.push_back({.key = "appliances", .title = tr("Appliances")});
     } else {
         actions.push_back({.key = "done", .title = tr("Done, next unit"), .primary = true});
         if (place)
@@ -219,8 +220,8 @@ void KitchenPage::act(const QString &key) {
         moveInHand(key == QLatin1String("earlier") ? -1 : 1);
     else if (key == QLatin1String("before") && unitInHand())
         putBefore();
-    else if (key == QLatin1String("photos"))
-        m_shell.goTo(QStringLiteral("photos"));
+    else if (key == QLatin1String("photos") || key == QLatin1String("appliances"))
+        m_shell.goTo(key);
     else if (key == QLatin1String("done"))
         activated({});
 }

@@ -2,8 +2,10 @@
 #include "app/pages/background.h"
 #include "app/pages/entries.h"
 #include "app/pages/kitchen_page.h"
+#include "model/fixing.h"
 #include "model/kit.h"
 #include "model/legible.h"
+#include "model/meanings.h"
 #include "reports/kitchen_figure.h"
 #include <QPointer>
 #include <algorithm>
@@ -17,19 +19,6 @@ using model::Result;
 using model::Thing;
 
 namespace {
-
-QString markWords(const Case &record, const PlanLine &line) {
-    QStringList words;
-    const auto *marker = model::markerIn(record, line.marker);
-    if (marker) {
-        words << text(marker->name);
-        if (marker->medium != model::MarkMedium::Touch)
-            words.last() += QStringLiteral(" \u201c") + text(line.labelText) + QStringLiteral("\u201d");
-    }
-    for (const auto &meaning : line.meanings)
-        words << QObject::tr("meaning mark %1").arg(text(meaning));
-    return words.isEmpty() ? QObject::tr("no mark") : words.join(QStringLiteral(", "));
-}
 
 QString fromTheLeft(std::size_t index) {
     const QStringList ordinals{QObject::tr("first"),  QObject::tr("second"), QObject::tr("third"),
@@ -80,18 +69,18 @@ std::vector<ListRow> PlanPage::lineRows() const {
                 std::ranges::count(record().overrules, here[i]->thing, &model::Overrule::thing) > 0;
             const QString at = fromTheLeft(i);
             const QString name = nameOf(here[i]->thing);
-            rows.push_back({.key = text(here[i]->thing.text),
-                            .title = name,
-                            .amount = thing != record().things.end() && thing->count
-                                          ? QString::number(*thing->count)
-                                          : QString(),
-                            .facts = tr("%1. %2.").arg(at, markWords(record(), *here[i])),
-                            .flag = overruled ? tr("your decision") : QString(),
-                            .spoken = QStringList{name, at, markWords(record(), *here[i]),
-                                                  overruled ? tr("your decision") : QString()}
-                                          .filter(QRegularExpression(QStringLiteral(".")))
-                                          .join(QStringLiteral(". ")),
-                            .section = where});
+            rows.push_back(
+                {.key = text(here[i]->thing.text),
+                 .title = name,
+                 .amount = thing != record().things.end() && thing->count ? QString::number(*thing->count)
+                                                                          : QString(),
+                 .facts = tr("%1. %2.").arg(at, markWords(*here[i])),
+                 .flag = overruled ? tr("your decision") : QString(),
+                 .spoken =
+                     QStringList{name, at, markWords(*here[i]), overruled ? tr("your decision") : QString()}
+                         .filter(QRegularExpression(QStringLiteral(".")))
+                         .join(QStringLiteral(". ")),
+                 .section = where});
         }
     }
     return rows;
@@ -102,6 +91,9 @@ void PlanPage::refresh() {
     const bool has = plan && !plan->lines.empty();
     m_rowsLabel = tr("Things and their places");
     m_rowsEmpty = plan ? tr("No plan is possible yet: see what is short.") : tr("No plan yet.");
+    m_labels =
+        has ? reports::thingLabels(record(), m_session.findings()).value_or(std::vector<reports::Label>())
+            : std::vector<reports::Label>();
     m_rows.setRows(has ? lineRows() : std::vector<ListRow>{});
     m_whyThing = {};
     if (has) {
@@ -161,6 +153,9 @@ void PlanPage::refreshWhy() {
         for (const auto &shortage : record().plan->shortages)
             rows.push_back(
                 {.key = text(shortage.sentence), .kind = "error", .answer = text(shortage.sentence)});
+    if (record().plan)
+        for (const auto &sentence : model::meaningsTold(record(), record().plan->meaningMarks))
+            rows.push_back({.key = text(sentence), .kind = "caution", .answer = text(sentence)});
     if (const PlanLine *line = lineInHand()) {
         if (m_whyThing != line->thing) {
             const auto why = model::whyLine(record(), m_session.findings(), line->thing);
@@ -174,6 +169,7 @@ void PlanPage::refreshWhy() {
                             .question = tr("Why: %1").arg(nameOf(line->thing)),
                             .answer = placeName(record(), line->place),
                             .reason = text(m_why->because)});
+            rows.push_back(markRow(*line));
             const auto label = model::legibleThing(record(), m_session.findings(), line->thing);
             if (label && m_session.findings().printAcuity)
                 rows.push_back({.key = "print",
@@ -224,8 +220,7 @@ void PlanPage::command(const QString &name) {
         }
         emit focusField(QStringLiteral("overrule"));
     } else if (const PlanLine *line = lineInHand()) {
-        say(tr("%1. %2. %3.")
-                .arg(nameOf(line->thing), placeName(record(), line->place), markWords(record(), *line)));
+        say(tr("%1. %2. %3.").arg(nameOf(line->thing), placeName(record(), line->place), markWords(*line)));
     }
 }
 

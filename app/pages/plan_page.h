@@ -1,6 +1,7 @@
 #pragma once
 #include "app/viewmodels/page_view_model.h"
 #include "model/plan_wishes.h"
+#include "reports/labels.h"
 #include <atomic>
 #include <memory>
 
@@ -24,6 +25,9 @@ private:
     [[nodiscard]] const model::PlanLine *lineInHand() const;
     [[nodiscard]] QString nameOf(const model::Id &thing) const;
     [[nodiscard]] std::vector<ListRow> lineRows() const;
+    [[nodiscard]] QString markWords(const model::PlanLine &line) const;
+    [[nodiscard]] FindingRow markRow(const model::PlanLine &line) const;
+    [[nodiscard]] const reports::Label *labelOf(const model::Id &thing) const;
     void refreshWhy();
     void refreshActions();
     void work();
@@ -47,6 +51,7 @@ private:
     void showWeights(bool show);
 
     QString m_row;
+    std::vector<reports::Label> m_labels;
     model::Id m_whyThing; // whose reasons m_why holds
     std::optional<model::LineWhy> m_why;
     std::shared_ptr<std::atomic<bool>> m_stop = std::make_shared<std::atomic<bool>>(false);

@@ -2,6 +2,7 @@
 #include "app/pages/entries.h"
 #include "model/contents.h"
 #include "model/lexicon.h"
+#include "model/meanings.h"
 #include <algorithm>
 
 namespace app {
@@ -36,6 +37,25 @@ QString allergensOf(const Thing &thing) {
     for (const auto &fact : thing.allergens)
         words << text(fact.allergen);
     return words.join(QStringLiteral(", "));
+}
+
+QString factsOf(const Thing &thing) {
+    QStringList words;
+    for (const auto &fact : thing.dietFacts)
+        words << text(fact);
+    return words.join(QStringLiteral(", "));
+}
+
+Result<void> renameGroup(Case &record, const Id &id, const QString &typed) {
+    const std::string before = std::ranges::find(record.things, id, &Thing::id)->group;
+    if (typed.trimmed().isEmpty())
+        return {};
+    for (Thing &thing : record.things)
+        if (thing.group == before) {
+            thing.group = typed.trimmed().toStdString();
+            thing.usual.erase("group");
+        }
+    return {};
 }
 
 } // namespace
@@ -174,10 +194,46 @@ std::vector<PageViewModel::FieldSpec> ContentsPage::thingFields(const Id &id) {
           .hint = tr("With commas; empty: none told")},
          [thing] { return allergensOf(thing()); },
          writing("allergens", writeAllergens)},
+        {{.key = "directions",
+          .kind = FieldKind::Multiline,
+          .label = tr("How to prepare it, as read on the pack"),
+          .hint = tr("For a spoken tag; short")},
+         [thing] { return text(thing().directions); },
+         writing("directions",
+                 [](Thing &t, const QString &typed) -> Result<void> {
+                     t.directions = typed.trimmed().toStdString();
+                     return {};
+                 })},
+        {{.key = "dietFacts",
+          .label = tr("Diet facts as read on the pack"),
+          .hint = tr("Of those that the client page names, with commas")},
+         [thing] { return factsOf(thing()); },
+         [id](Case &r, const QString &typed) -> Result<void> {
+             auto facts = model::readThingFacts(typed.toStdString(), r.diet);
+             if (!facts)
+                 return tl::unexpected(facts.error());
+             std::ranges::find(r.things, id, &Thing::id)->dietFacts = std::move(*facts);
+             return {};
+         }},
+        {{.key = "group",
+          .label = tr("Group"),
+          .hint = tr("What it is kept with, in the client's words: shelves are named by it")},
+         [thing] { return text(thing().group); },
+         writing("group",
+                 [](Thing &t, const QString &typed) -> Result<void> {
+                     t.group = typed.trimmed().toStdString();
+                     return {};
+                 })},
+        {{.key = "groupName",
+          .label = tr("Another name for the whole group"),
+          .hint = tr("Every thing of this group takes it")},
+         {},
+         [id](Case &r, const QString &typed) { return renameGroup(r, id, typed); }},
         flag("glass", tr("Breakable"), &Thing::glass),
         flag("hazards", tr("Can hurt: poison, caustic, flammable or sharp"), &Thing::hazard),
         flag("hotUse", tr("Handled hot"), &Thing::hotUse),
         flag("spoilsMeal", tr("A mix-up spoils the meal"), &Thing::spoilsMeal),
+        flag("own", tr("The client's own, for her own place"), &Thing::own),
         {{.key = "keep",
           .kind = FieldKind::Choice,
           .label = tr("Must stay where it is"),

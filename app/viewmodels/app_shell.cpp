@@ -1,4 +1,5 @@
 #include "app/viewmodels/app_shell.h"
+#include "app/pages/appliances_page.h"
 #include "app/pages/caseload_page.h"
 #include "app/pages/client_page.h"
 #include "app/pages/contents_page.h"
@@ -79,6 +80,8 @@ void AppShell::definePages(PageImageProvider &pictures) {
     add("kitchen", tr("Kitchen"), true, [this] { return std::make_unique<KitchenPage>(m_session, *this); });
     add("contents", tr("Contents"), true,
         [this] { return std::make_unique<ContentsPage>(m_session, *this, m_place); });
+    add("appliances", tr("Appliances"), true,
+        [this] { return std::make_unique<AppliancesPage>(m_session, *this); });
     add("photos", tr("Photographs"), true, [this] { return std::make_unique<PhotosPage>(m_session, *this); });
     add("plan", tr("Plan"), true, [this] { return std::make_unique<PlanPage>(m_session, *this); });
     add("goals", tr("Goals"), true, [this] { return std::make_unique<GoalsPage>(m_session, *this); });
@@ -270,6 +273,7 @@ void AppShell::findDestinations(const QString &filter) {
     }
     if (m_session.hasClient()) {
         add(QStringLiteral("markertest"), tr("Marker test"), tr("which marks are told apart"));
+        add(QStringLiteral("appliances"), tr("Appliances"), tr("controls and their marks"));
         add(QStringLiteral("photos"), tr("Photographs"), tr("of the kitchen, each with words"));
         add(QStringLiteral("markerkit"), tr("Marker kit"), tr("marks at hand"));
         for (const auto &place : m_session.record().places)

@@ -48,6 +48,9 @@ QString ownHelp(const QString &page) {
          tr("Add units clockwise from the door, each with its shelves from the top.\n"
             "Sizes that you leave out are usual ones and marked so. F2 changes the place in hand.\n"
             "Several units go in one line of words; F9 says the map, from the door clockwise.")},
+        {"appliances",
+         tr("One line an appliance: oven: off, 180, 200. With more than one control: cooker: ring: off, 3; "
+            "oven: off, 180.\nF2 or Return changes the one in hand, F9 reads all of them.")},
         {"photos",
          tr("Photographs are scaled down and kept in the records alone. Each needs words that say what is "
             "to be seen.\nTake one only with consent; delete the file outside yourself.")},

@@ -73,8 +73,9 @@ TEST_P(Screens, holdEveryWordOfTheInventedClients) {
     ASSERT_TRUE(clients.has_value());
     for (const auto &client : *clients) {
         m_shell.goTo(QStringLiteral("open:") + QString::fromStdString(client.id.text));
-        for (const char *page : {"client", "safety", "sight", "touch", "markertest", "markerkit", "reach",
-                                 "kitchen", "contents", "plan", "goals", "papers", "followup", "progress"})
+        for (const char *page :
+             {"client", "safety", "sight", "touch", "markertest", "markerkit", "reach", "kitchen",
+              "appliances", "contents", "plan", "goals", "papers", "followup", "progress"})
             expectNoFaults(QString::fromLatin1(page));
     }
     expectNoFaults(QStringLiteral("settings"));

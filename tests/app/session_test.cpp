@@ -213,10 +213,11 @@ TEST(AppShell, goesToEachThingInItsOwnRow) {
 
 TEST(AppShell, everyPageHasHelpOfItsOwn) {
     std::set<QString> helps;
-    for (const char *page : {"entry", "caseload", "client", "safety", "sight", "touch", "reach", "kitchen",
-                             "contents", "plan", "goals", "papers", "followup", "progress", "settings"})
+    for (const char *page :
+         {"entry", "caseload", "client", "safety", "sight", "touch", "reach", "kitchen", "appliances",
+          "contents", "plan", "goals", "papers", "followup", "progress", "settings"})
         helps.insert(helpFor(page));
-    EXPECT_EQ(helps.size(), 15U);
+    EXPECT_EQ(helps.size(), 16U);
 }
 
 TEST(AppShell, comesBackToThePageWhereItWasLocked) {

@@ -31,6 +31,18 @@ TEST(Codec, bringsBackEveryDemoCaseWhole) {
     }
 }
 
+TEST(Codec, bringsBackAppliancesOwnPlacesAndDietFacts) {
+    Case record = demo::nora();
+    record.appliances.front().heat = Celsius{55};
+    record.client.hasCodeReader = true;
+    record.diet.facts = {"low salt"};
+    record.places.front().own = true;
+    record.things.front().own = true;
+    record.things.front().dietFacts = {"low salt"};
+    record.things.front().directions = "Warm through";
+    EXPECT_EQ(fromRecords(toRecords(record)), record);
+}
+
 TEST(Codec, keepsTheOrderOfListsWhateverOrderTheRecordsCome) {
     const Case record = withPlan(demo::tilda());
     auto records = toRecords(record);

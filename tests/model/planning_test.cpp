@@ -384,25 +384,15 @@ TEST(PlaceWords, sayUnitAndShelf) {
     EXPECT_EQ(placeWords(record, record.places[3].id), "worktop left of the cooker");
 }
 
-TEST(LabelText, isShortAndInMixedCase) {
+/// Mixed case in print; in braille a capital costs a cell [common practice].
+TEST(LabelText, isTheWholeNameAndNeverCut) {
     Thing thing;
     thing.name = "chopped tomatoes";
-    EXPECT_EQ(labelText(thing, MarkMedium::Braille), "Chopped tomatoes");
+    EXPECT_EQ(labelText(thing, MarkMedium::Braille), "chopped tomatoes");
     thing.name = "organic wholemeal self-raising flour";
-    EXPECT_EQ(labelText(thing, MarkMedium::LargePrint), "Organic wholemeal");
+    EXPECT_EQ(labelText(thing, MarkMedium::LargePrint), "Organic wholemeal self-raising flour");
     thing.allergens = {{"gluten", AllergenState::Contains, ""}};
-    EXPECT_THAT(labelText(thing, MarkMedium::SpokenTag), HasSubstr("Contains gluten."));
-}
-
-TEST(FixingWords, nameTheSpotAndAnotherFixingWhereTheSurfaceDoesNotTakeIt) {
-    Thing thing;
-    thing.shape = Shape::Can;
-    thing.surface = Surface::Metal;
-    EXPECT_THAT(fixingWords(thing, *markerOf("large-bump")), HasSubstr("On top of the tin."));
-    thing.shape = Shape::Bag;
-    thing.surface = Surface::Paper;
-    EXPECT_THAT(fixingWords(thing, *markerOf("large-bump")),
-                HasSubstr("does not take it: fix the same mark"));
+    EXPECT_THAT(labelText(thing, MarkMedium::SpokenTag), HasSubstr("Contains cereals containing gluten."));
 }
 
 } // namespace

@@ -28,6 +28,8 @@ Case asItStands(const std::string &name) {
     Plan plan;
     plan.made = day;
     plan.meaningMarks = {{"hazard", "disc-tag"}, {"allergen", "bump-row"}};
+    for (const std::string &fact : record.diet.facts)
+        plan.meaningMarks.push_back({"diet:" + fact, "cord"});
     for (const Thing &thing : record.things) {
         PlanLine line;
         line.thing = thing.id;

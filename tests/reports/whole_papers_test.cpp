@@ -18,10 +18,11 @@ struct Whole {
     Make make;
 };
 
-const std::vector<Whole> wholes{{"nora", "handout", handout},      {"idris", "handout", handout},
-                                {"tilda", "handout", handout},     {"idris", "household", householdSheet},
-                                {"nora", "work_sheet", workSheet}, {"tilda", "progress", progressReport},
-                                {"nora", "kit", kitSheet}};
+const std::vector<Whole> wholes{{"nora", "handout", handout},        {"idris", "handout", handout},
+                                {"tilda", "handout", handout},       {"idris", "household", householdSheet},
+                                {"nora", "work_sheet", workSheet},   {"tilda", "progress", progressReport},
+                                {"nora", "kit", kitSheet},           {"nora", "label_sheet", labelSheet},
+                                {"idris", "label_sheet", labelSheet}};
 
 } // namespace
 

@@ -1,0 +1,122 @@
+#include "model/meanings.h"
+#include "model/plan_safety.h"
+#include "model/planning.h"
+#include "model/typed.h"
+#include <algorithm>
+
+namespace model {
+namespace {
+
+constexpr const char *dietPrefix = "diet:";
+
+std::string joined(const std::vector<std::string> &words) {
+    std::string all;
+    for (const std::string &word : words)
+        all += (all.empty() ? "" : ", ") + word;
+    return all;
+}
+
+std::vector<std::string> markedFacts(const Diet &diet) {
+    std::vector<std::string> facts = diet.facts;
+    facts.resize(std::min(facts.size(), mostDietFacts));
+    return facts;
+}
+
+bool hasOwn(const Case &record) {
+    return std::ranges::any_of(record.things, &Thing::own) || std::ranges::any_of(record.places, &Place::own);
+}
+
+void tellLimits(const Case &record, std::vector<std::string> &told) {
+    const auto &facts = record.diet.facts;
+    if (facts.size() > mostDietFacts)
+        told.push_back("At most three diet facts get a mark of their own (judgement). No mark: " +
+                       joined({facts.begin() + mostDietFacts, facts.end()}) +
+                       ". Give them a shelf of their own, or change the order.");
+    const auto most = mostKindsOfMarks(record);
+    const std::size_t wanted = meaningsWanted(record).size();
+    if (most && wanted > static_cast<std::size_t>(std::max(0, *most)))
+        told.push_back(std::to_string(wanted) + " marks with a meaning are more than the " +
+                       std::to_string(*most) + " kinds that this client is to learn. Mark fewer facts.");
+}
+
+} // namespace
+
+std::vector<std::string> meaningsOf(const Thing &thing, const Diet &diet) {
+    std::vector<std::string> out;
+    if (thing.hazard || thing.medicine)
+        out.emplace_back("hazard");
+    if (hasAvoidedAllergen(thing, diet))
+        out.emplace_back("allergen");
+    for (const std::string &fact : markedFacts(diet))
+        if (std::ranges::count(thing.dietFacts, fact) > 0)
+            out.push_back(dietPrefix + fact);
+    if (thing.own)
+        out.emplace_back("own");
+    return out;
+}
+
+std::vector<std::string> meaningsWanted(const Case &record) {
+    std::vector<std::string> out{"hazard"};
+    if (!record.diet.avoids.empty())
+        out.emplace_back("allergen");
+    for (const std::string &fact : markedFacts(record.diet))
+        out.push_back(dietPrefix + fact);
+    if (hasOwn(record))
+        out.emplace_back("own");
+    return out;
+}
+
+bool isDietFact(const std::string &meaning) {
+    return meaning.starts_with(dietPrefix);
+}
+
+std::string meaningName(const std::string &meaning) {
+    if (meaning == "own")
+        return "the client's own";
+    return isDietFact(meaning) ? meaning.substr(std::string(dietPrefix).size()) : meaning;
+}
+
+std::vector<std::string> meaningsTold(const Case &record, const std::vector<MeaningMark> &reserved) {
+    std::vector<std::string> told;
+    tellLimits(record, told);
+    for (const std::string &meaning : meaningsWanted(record)) {
+        const bool marked = std::ranges::count(reserved, meaning, &MeaningMark::meaning) > 0;
+        const bool carried = std::ranges::any_of(record.things, [&](const Thing &thing) {
+            return std::ranges::count(meaningsOf(thing, record.diet), meaning) > 0;
+        });
+        if (carried && !marked)
+            told.push_back("No mark is left that means " + meaningName(meaning) +
+                           ". Until one more is told apart, place and shape of the container must tell it.");
+    }
+    return told;
+}
+
+Result<std::vector<std::string>> readDietFacts(const std::string &typed) {
+    constexpr std::size_t longest = 30;
+    std::vector<std::string> facts;
+    for (const std::string &fact : typed::list(typed)) {
+        if (fact.size() > longest)
+            return fail(ErrorCode::OutOfRange,
+                        "A fact takes at most 30 letters, for example low salt. Kept.");
+        if (std::ranges::count(facts, fact) == 0)
+            facts.push_back(fact);
+    }
+    return facts;
+}
+
+Result<std::vector<std::string>> readThingFacts(const std::string &typed, const Diet &diet) {
+    return readDietFacts(typed).and_then(
+        [&](const std::vector<std::string> &facts) -> Result<std::vector<std::string>> {
+            for (const std::string &fact : facts)
+                if (std::ranges::count(diet.facts, fact) == 0)
+                    return fail(ErrorCode::NotUnderstood,
+                                diet.facts.empty()
+                                    ? "No diet fact is to be marked yet: write it on the client page first. "
+                                      "Kept."
+                                    : "Not a fact that is to be marked: " + fact +
+                                          ". The client page names: " + joined(diet.facts) + ". Kept.");
+            return facts;
+        });
+}
+
+} // namespace model

@@ -1,0 +1,266 @@
+#include "reports/labels.h"
+#include "model/contents.h"
+#include "model/kit.h"
+#include "model/legible.h"
+#include "model/short_name.h"
+#include "reports/braille_cells.h"
+#include "reports/label_rules.h"
+#include "reports/paper_fields.h"
+#include "reports/utf8.h"
+#include <algorithm>
+
+namespace reports {
+
+using namespace model;
+
+namespace {
+
+/// Cards of the program's own size, for a shelf and for the door or front of a section.
+const BrailleFace shelfEdge{"on the edge of the shelf", {150}, {18}, true};
+const BrailleFace doorCard{"on the door or front", {200}, {80}};
+constexpr std::size_t mostGroups = 2; // named on the label of a shelf: judgement
+
+std::optional<LabelMedium> mediumOf(MarkMedium medium) {
+    switch (medium) {
+    case MarkMedium::LargePrint:
+        return LabelMedium::LargePrint;
+    case MarkMedium::Braille:
+        return LabelMedium::Braille;
+    case MarkMedium::SpokenTag:
+        return LabelMedium::SpokenTag;
+    case MarkMedium::Touch:
+        break;
+    }
+    return std::nullopt;
+}
+
+/// A shorter name must be no other thing's: not of this kitchen, and none that is commonly sold.
+bool isNobodys(const Case &record, const Thing &thing, const std::string &shorter) {
+    const auto is = [&](const Thing &other) { return other.id != thing.id && sameName(other.name, shorter); };
+    return std::ranges::none_of(record.things, is) && !findInCatalogue(shorter);
+}
+
+MayShorten shorteningOf(const Case &record, const PlanLine &line, const Thing &thing, const ShortName &name) {
+    const bool keep = name.hers || !line.meanings.empty() || thing.spoilsMeal;
+    return [&record, &thing, keep](const std::string &shorter) {
+        return !keep && isNobodys(record, thing, shorter);
+    };
+}
+
+/// Sizes from afar to near; poor contrast is not mended by size.
+PrintFace printFace(const LabelRow &row) {
+    PrintFace face{row.width, row.height, {}, false};
+    const auto add = [&](const std::optional<Points> &size, const char *only) {
+        if (size && (face.sizes.empty() || *size < face.sizes.back().points))
+            face.sizes.push_back({*size, only});
+    };
+    add(row.needed, "");
+    add(row.withLamp, "Only with a lamp on it.");
+    const bool fitsFromAfar = !face.sizes.empty() && face.sizes.back().points <= row.fits;
+    add(row.taken, "Only from 25 cm, in good light: take it in the hand or lean close.");
+    face.willNotDo = row.verdict == Legible::No && (fitsFromAfar || face.sizes.empty());
+    return face;
+}
+
+/// What all labels need, worked out once.
+struct Makings {
+    const Case &record;
+    const Findings &findings;
+    std::vector<ShortName> names;
+    std::vector<LabelRow> rows;
+};
+
+const LabelRow *rowOf(const Makings &makings, const Id &thing, const Id &place) {
+    const auto found = std::ranges::find_if(makings.rows, [&](const LabelRow &row) {
+        return thing.text.empty() ? row.place == place : row.thing == thing;
+    });
+    return found == makings.rows.end() ? nullptr : &*found;
+}
+
+Label withTold(Label label, const std::string &told) {
+    if (!told.empty())
+        label.told.insert(label.told.begin(), told);
+    return label;
+}
+
+Result<Label> fitted(const Makings &makings, const PlanLine &line, const Thing &thing, Label label) {
+    const ShortName &name = *std::ranges::find(makings.names, thing.id, &ShortName::thing);
+    const MayShorten may = shorteningOf(makings.record, line, thing, name);
+    switch (label.medium) {
+    case LabelMedium::Braille:
+        return brailleFitted(std::move(label), brailleFace(thing), labelGrade(makings.record.client), may);
+    case LabelMedium::LargePrint: {
+        label.words = sentenceCase(label.words);
+        const LabelRow *row = rowOf(makings, thing.id, {});
+        return printFitted(std::move(label), row ? printFace(*row) : PrintFace{}, may);
+    }
+    case LabelMedium::SpokenTag:
+        label.words = tagText(thing, label.words);
+        return tagFitted(std::move(label));
+    case LabelMedium::SquareCode:
+        label.words = tagText(thing, label.words);
+        return codeFitted(std::move(label));
+    }
+    return label;
+}
+
+Result<Label> oneLabel(const Makings &makings, const PlanLine &line, const Thing &thing, LabelMedium medium,
+                       const std::string &where) {
+    const auto name = std::ranges::find(makings.names, line.thing, &ShortName::thing);
+    Label label;
+    label.medium = medium;
+    label.thing = thing.id;
+    label.name = thing.name;
+    label.words = name->name;
+    label.where = where;
+    return fitted(makings, line, thing, std::move(label)).map([&](Label made) {
+        return withTold(std::move(made), name->told);
+    });
+}
+
+Makings makingsOf(const Case &record, const Findings &findings) {
+    return {record, findings, shortNames(record), legibleHere(record, findings)};
+}
+
+Result<void> addLabels(const Makings &makings, const PlanLine &line, std::vector<Label> &labels) {
+    const Thing *thing = thingOf(makings.record, line.thing);
+    const Marker *marker = markOf(makings.record, line);
+    if (!thing)
+        return {};
+    std::vector<std::pair<LabelMedium, std::string>> wanted;
+    if (const auto medium = marker ? mediumOf(marker->medium) : std::nullopt)
+        wanted.emplace_back(*medium, fixingOf(*thing, *marker).where);
+    if (makings.record.client.hasCodeReader)
+        wanted.emplace_back(LabelMedium::SquareCode, "beside a raised edge, never over braille");
+    for (const auto &[medium, where] : wanted) {
+        auto label = oneLabel(makings, line, *thing, medium, where);
+        if (!label)
+            return tl::unexpected(label.error());
+        labels.push_back(std::move(*label));
+    }
+    return {};
+}
+
+/// The groups that most things of a place belong to, in the client's words.
+std::string groupsOf(const Case &record, const Id &place) {
+    std::vector<std::pair<int, std::string>> counts; // negative, so that the most come first
+    for (const PlanLine *line : linesOn(*record.plan, place)) {
+        const Thing *thing = thingOf(record, line->thing);
+        if (!thing || thing->medicine || thing->own || thing->group.empty())
+            continue;
+        const auto found = std::ranges::find(counts, thing->group, &std::pair<int, std::string>::second);
+        if (found == counts.end())
+            counts.emplace_back(-1, thing->group);
+        else
+            --found->first;
+    }
+    std::ranges::stable_sort(counts, {}, &std::pair<int, std::string>::first);
+    std::string words;
+    for (std::size_t k = 0; k < std::min(counts.size(), mostGroups); ++k)
+        words += (words.empty() ? "" : ", ") + counts[k].second;
+    return words;
+}
+
+Result<Label> edgeLabel(const Makings &makings, Label label) {
+    const auto never = [](const std::string &) { return false; };
+    const bool onDoor = label.where == doorCard.where;
+    const BrailleFace &edge = onDoor ? doorCard : shelfEdge;
+    label.where = edge.where;
+    if (label.medium == LabelMedium::Braille)
+        return brailleFitted(std::move(label), edge, labelGrade(makings.record.client), never);
+    label.words = sentenceCase(label.words);
+    const LabelRow *row = rowOf(makings, {}, label.place);
+    PrintFace face = row ? printFace(*row) : PrintFace{};
+    face.width = edge.width;
+    face.height = onDoor ? edge.height : Millimetres{40};
+    return printFitted(std::move(label), face, never);
+}
+
+/// The section first if it has more than one place, then its places from the top.
+std::vector<Label> labelsOfUnit(const Case &record, const Findings &findings, const Unit &unit) {
+    const auto places = placesOf(record, unit.id);
+    const LabelMedium medium = findings.readsBraille ? LabelMedium::Braille : LabelMedium::LargePrint;
+    std::vector<Label> labels;
+    const auto add = [&](const Place &place, const std::string &name, const std::string &words) {
+        Label label;
+        label.medium = medium;
+        label.place = place.id;
+        label.name = name;
+        label.words = words;
+        labels.push_back(std::move(label));
+    };
+    if (places.size() > 1)
+        add(*places.front(), unit.name, unit.name), labels.back().where = doorCard.where;
+    for (const Place *place : places) {
+        const std::string groups = groupsOf(record, place->id);
+        add(*place, placeWords(record, place->id),
+            place->own       ? std::string("own")
+            : groups.empty() ? place->name
+                             : groups);
+    }
+    return labels;
+}
+
+} // namespace
+
+int labelGrade(const Client &client) {
+    return client.media.braille == BrailleGrade::Contracted ? 2 : 1;
+}
+
+Result<std::vector<Label>> thingLabels(const Case &record, const Findings &findings) {
+    const auto plan = planOf(record);
+    if (!plan)
+        return tl::unexpected(plan.error());
+    const Makings makings = makingsOf(record, findings);
+    std::vector<Label> labels;
+    for (const PlanLine *line : linesInWalk(record, **plan))
+        if (const auto added = addLabels(makings, *line, labels); !added)
+            return tl::unexpected(added.error());
+    return labels;
+}
+
+Result<std::vector<Label>> sectionLabels(const Case &record, const Findings &findings) {
+    const auto plan = planOf(record);
+    if (!plan)
+        return tl::unexpected(plan.error());
+    std::vector<Label> labels;
+    if (!findings.readsBraille && !findings.readsLargePrint)
+        return labels;
+    const Makings makings = makingsOf(record, findings);
+    for (const Unit *unit : walk(record))
+        for (Label &label : labelsOfUnit(record, findings, *unit)) {
+            auto made = edgeLabel(makings, std::move(label));
+            if (!made)
+                return tl::unexpected(made.error());
+            labels.push_back(std::move(*made));
+        }
+    return labels;
+}
+
+std::string brailleLabelFile(const std::vector<Label> &labels) {
+    constexpr std::size_t linesOfPage = 25;
+    std::string file;
+    std::size_t used = 0;
+    for (const Label &label : labels) {
+        if (label.medium != LabelMedium::Braille || !label.fits)
+            continue;
+        if (used > 0 && used + label.cells.size() > linesOfPage) {
+            file += '\f';
+            used = 0;
+        }
+        for (const std::string &line : label.cells)
+            file += asciiBraille(codePoints(line)) + "\r\n";
+        used += label.cells.size() + 1;
+        file += used < linesOfPage ? "\r\n" : "";
+    }
+    return file.empty() ? file : file + "\f";
+}
+
+Result<std::optional<Label>> labelOf(const Case &record, const Findings &findings, const Id &thing) {
+    return thingLabels(record, findings).map([&](const std::vector<Label> &labels) {
+        const auto found = std::ranges::find(labels, thing, &Label::thing);
+        return found == labels.end() ? std::optional<Label>() : std::optional(*found);
+    });
+}
+
+} // namespace reports
