@@ -11,12 +11,13 @@ using namespace model;
 
 namespace {
 
-/// Things with one meaning, and where they stand. Medicines are left out unless they may be named.
+/// Things with one meaning, and where they stand. Medicines and the client's own are left out unless they may
+/// be named.
 std::vector<Fields> thingsThatMean(const Case &record, const Plan &plan, const std::string &meaning) {
     std::vector<Fields> list;
     for (const PlanLine *line : linesInWalk(record, plan)) {
         const Thing *thing = means(*line, meaning) ? thingOf(record, line->thing) : nullptr;
-        if (!thing || (thing->medicine && !record.household.sharingConsent))
+        if (!thing || ((thing->medicine || thing->own) && !record.household.sharingConsent))
             continue;
         Fields fields;
         fields.named["thing"] = sentenceCase(thing->name);

@@ -117,7 +117,7 @@ std::vector<FindingRow> AppliancesPage::findingRows() const {
     QStringList cautions;
     for (const auto &sentence : model::applianceCautions(record()))
         cautions << text(sentence);
-    rows.push_back({.key = "caution", .kind = "caution", .answer = cautions.join(QLatin1Char(' '))});
+    rows.push_back({.key = "caution", .question = tr("Caution"), .answer = cautions.join(QLatin1Char(' '))});
     return rows;
 }
 

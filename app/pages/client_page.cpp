@@ -248,10 +248,10 @@ std::vector<PageViewModel::FieldSpec> ClientPage::householdFields() {
           .hint = tr("That the client wants to feel on the pack, for example low salt, no sugar. At most "
                      "three get a mark")},
          [&d] {
-             QStringList words;
+             QStringList list;
              for (const auto &fact : d.facts)
-                 words << text(fact);
-             return words.join(QStringLiteral(", "));
+                 list << text(fact);
+             return list.join(QStringLiteral(", "));
          },
          [](Case &r, const QString &typed) {
              return model::readDietFacts(typed.toStdString()).map([&](const std::vector<std::string> &facts) {

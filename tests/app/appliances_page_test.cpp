@@ -12,7 +12,7 @@ struct Opened {
     Opened() {
         session.openPractice();
         const auto clients = session.caseload();
-        const auto nora = std::ranges::find(*clients, std::string("DEMO-N"), &model::Client::code);
+        const auto nora = std::ranges::find(*clients, std::string("DEMO-N"), &model::ClientSummary::code);
         EXPECT_TRUE(session.openClient(nora->id));
     }
     Session session;

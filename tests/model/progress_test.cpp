@@ -129,7 +129,7 @@ TEST(OpenItems, areFewOnceAllIsDone) {
     record.visits.back().carriedOver.clear();
     record.plan = Plan{};
     record.plan->lines.emplace_back();
-    record.plan->meaningMarks = {{"hazard", "ridge"}, {"allergen", "cord"}};
+    record.plan->meaningMarks = {{"hazard", "ridge"}, {"allergen", "cord"}, {"diet:no sugar", "bump-row"}};
     for (auto &[question, answer] : record.safety.answers)
         answer.asked = on;
     for (auto &goal : record.goals)

@@ -135,6 +135,35 @@ TEST_P(Demo, theDictionaryNamesExactlyTheMarksInUse) {
     EXPECT_FALSE(expected.empty());
 }
 
+TEST_P(Demo, householdSheetTellsNoDietFactAndNothingOfTheClientsOwnWithoutConsent) {
+    Case record = planned(GetParam());
+    record.household.sharingConsent = false;
+    record.diet.facts = {"kidney diet"};
+    Thing &own = record.things.front();
+    own.name = "consolation truffles";
+    own.own = true;
+    own.dietFacts = record.diet.facts;
+    record.plan->meaningMarks = {{"diet:kidney diet", "cord"}, {"own", "felt"}};
+    for (PlanLine &line : record.plan->lines)
+        if (line.thing == own.id)
+            line.meanings = {"diet:kidney diet", "own"};
+    const std::string words = reading::words(householdSheet(record, findings(record), day, maker).value());
+    EXPECT_THAT(words, Not(HasSubstr("kidney diet")));
+    EXPECT_THAT(words, Not(HasSubstr("truffles")));
+    for (const Document &paper : {handoutOf(record), workSheet(record, findings(record), day, maker).value(),
+                                  labelSheet(record, findings(record), day, maker).value()})
+        EXPECT_THAT(reading::words(paper), HasSubstr("kidney diet")) << paper.title;
+}
+
+TEST_P(Demo, everyPaperWithMarksSaysWhatTheReservedOnesMean) {
+    const Case &record = planned(GetParam());
+    for (const Document &paper :
+         {handoutOf(record), householdSheet(record, findings(record), day, maker).value(),
+          workSheet(record, findings(record), day, maker).value(),
+          labelSheet(record, findings(record), day, maker).value()})
+        EXPECT_THAT(reading::words(paper), HasSubstr("danger")) << paper.title;
+}
+
 TEST_P(Demo, householdSheetTellsNothingPrivateWithoutConsent) {
     Case record = planned(GetParam());
     record.household.sharingConsent = false;
