@@ -1,4 +1,5 @@
 #include "model/fixing.h"
+#include "model/kit.h"
 #include "model/plan_safety.h"
 #include "model/rule_words.h"
 #include "model/typed.h"
@@ -135,12 +136,6 @@ bool touchesThing(const Thing &thing, const Marker &marker) {
     return holdOf(marker) != Hold::Label && !isClipped(thing.shape) && !isPile(thing.shape) && !isSet(thing);
 }
 
-std::string surfaceWord(Surface surface) {
-    static constexpr const char *words[] = {"glass", "metal", "plastic", "card", "foil",
-                                            "paper", "cloth", "ceramic", "wood"};
-    return words[static_cast<std::size_t>(surface)];
-}
-
 std::string tagSpot(const Thing &thing) {
     if (thing.shape == Shape::Box)
         return "on a card tag, upright at the front above the flap";
@@ -245,7 +240,7 @@ Fixing fixingOf(const Thing &thing, const Marker &marker, MarkRole role) {
         fixing.where = tagSpot(thing);
         fixing.instead =
             box ? "Nothing goes round a box without bending it, so the same mark goes on a tag."
-                : "It does not hold on " + surfaceWord(thing.surface) + ", so the same mark goes on a tag.";
+                : "It does not hold on " + wordsOf(thing.surface) + ", so the same mark goes on a tag.";
     } else if (isClipped(thing.shape) && goesRound(holdOf(marker))) {
         fixing.where = "round the clip that closes it";
     } else if (isPile(thing.shape) && goesRound(holdOf(marker)) && thing.shape != Shape::Mug) {
