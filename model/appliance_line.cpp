@@ -91,7 +91,7 @@ Result<std::optional<Celsius>> readHeat(const std::string &typed) {
     static const std::vector<std::string> fahrenheit{"f", "°f", "degrees f", "fahrenheit"};
     const bool inF = read && std::ranges::count(fahrenheit, read->unit) > 0;
     if (!read || (!inF && std::ranges::count(celsius, read->unit) == 0))
-        return fail(ErrorCode::NotUnderstood, typed::notA("temperature", typed, "65 C"));
+        return fail(ErrorCode::NotUnderstood, typed::notA("a temperature", typed, "65 C"));
     const double value = inF ? (read->value - 32) * 5 / 9 : read->value;
     if (value < -40 || value > 400)
         return fail(ErrorCode::OutOfRange, "A surface has -40 to 400 C. For example 65 C. Kept.");
