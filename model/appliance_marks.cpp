@@ -8,8 +8,7 @@
 namespace model {
 namespace {
 
-/// A plastic knob may warm by 60 K in use: EN 30-1-1 (read in GOST R 54450-2011, 6.4.1); EN 60335-1, table 3,
-/// from memory. In a room at 25 C.
+/// A plastic knob may warm by 60 K in use, in a room at 25 C: from memory, EN 30-1-1 and EN 60335-1, table 3.
 constexpr Celsius warmestKnob{85};
 
 /// Below this, heat is no matter: about what a hand bears for long (from memory, ISO 13732-1).
