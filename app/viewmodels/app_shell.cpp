@@ -38,6 +38,7 @@ const char *screenOf(const QString &page) {
 }
 
 constexpr int secondsOfWarning = 60;
+constexpr std::size_t mostFound = 15;
 
 /// How long the visit goes on, by its planned length; empty for one of another day or without a start.
 QString timeLeft(const model::Visit &visit) {
@@ -319,6 +320,13 @@ void AppShell::findDestinations(const QString &filter) {
     for (auto &row : found)
         if (std::ranges::count(unique, row.key, &ListRow::key) == 0)
             unique.push_back(std::move(row));
+    // What begins with the words comes first. A list that is long at each letter keeps a screen reader busy.
+    if (!wanted.isEmpty()) {
+        std::ranges::stable_partition(
+            unique, [&](const ListRow &row) { return row.title.startsWith(wanted, Qt::CaseInsensitive); });
+        if (unique.size() > mostFound)
+            unique.resize(mostFound);
+    }
     destinations()->setRows(std::move(unique));
 }
 

@@ -7,8 +7,6 @@ namespace model::fixtures {
 namespace {
 
 using demo::addKitchen;
-using demo::PlaceRow;
-using demo::thingNamed;
 using demo::UnitRow;
 using enum demo::Form;
 

@@ -12,9 +12,7 @@ using demo_case::day;
 using demo_case::findings;
 using demo_case::planned;
 using ::testing::Contains;
-using ::testing::ElementsAre;
 using ::testing::HasSubstr;
-using ::testing::IsEmpty;
 using ::testing::SizeIs;
 
 namespace {
