@@ -22,7 +22,7 @@ void PlanPage::lookForBetter() {
     options.stop = [stop = m_look] { return stop->load(); };
     options.progress = [page = QPointer<PlanPage>(this), stop = m_look](double share) {
         QMetaObject::invokeMethod(
-            qApp,
+            QCoreApplication::instance(),
             [page, stop, share] {
                 if (page && page->m_look == stop)
                     page->showLooking(share);

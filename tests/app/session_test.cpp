@@ -10,6 +10,7 @@
 #include <QCoreApplication>
 #include <QSignalSpy>
 #include <QTemporaryDir>
+#include <QThreadPool>
 #include <gmock/gmock.h>
 #include <set>
 
@@ -284,5 +285,7 @@ TEST(Entry, refusesAWrongPassphraseAndOpensWithTheRightOne) {
 int main(int argc, char **argv) {
     const QCoreApplication application(argc, argv); // signals of other threads need its event loop
     ::testing::InitGoogleMock(&argc, argv);
-    return RUN_ALL_TESTS();
+    const int result = RUN_ALL_TESTS();
+    QThreadPool::globalInstance()->waitForDone(); // what a thread holds is no leak
+    return result;
 }
