@@ -322,8 +322,9 @@ void AppShell::findDestinations(const QString &filter) {
             unique.push_back(std::move(row));
     // What begins with the words comes first. A list that is long at each letter keeps a screen reader busy.
     if (!wanted.isEmpty()) {
-        std::ranges::stable_partition(
-            unique, [&](const ListRow &row) { return row.title.startsWith(wanted, Qt::CaseInsensitive); });
+        std::stable_partition(unique.begin(), unique.end(), [&](const ListRow &row) {
+            return row.title.startsWith(wanted, Qt::CaseInsensitive);
+        });
         if (unique.size() > mostFound)
             unique.resize(mostFound);
     }
