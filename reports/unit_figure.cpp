@@ -14,6 +14,7 @@ namespace {
 constexpr double widestMm = 120, highestMm = 150;
 constexpr double largestScale = 1; // mm on paper for each cm
 constexpr double openCm = 30;      // drawn above a worktop, which has no upper limit
+constexpr double touchMm = 0.1;    // nearer than that they only touch
 constexpr double boardCm = 2;      // of the unit below its lowest and above its highest place
 
 std::string whole(Centimetres length) {
@@ -33,6 +34,17 @@ bool isMeasured(const Place &place) {
     };
     return measured(place.width) && measured(place.depth) && measured(place.height) &&
            (place.counter || measured(place.clear));
+}
+
+/// Places that reach into one another by their sizes: "2 and 3"; heights or clear heights are wrong then.
+std::vector<std::string> overlaps(const std::vector<Figure::Box> &places) {
+    std::vector<std::string> pairs;
+    for (std::size_t i = 0; i < places.size(); ++i)
+        for (std::size_t j = i + 1; j < places.size(); ++j)
+            if (places[i].y + touchMm < places[j].y + places[j].height &&
+                places[j].y + touchMm < places[i].y + places[i].height)
+                pairs.push_back(places[i].label + " and " + places[j].label);
+    return pairs;
 }
 
 } // namespace
@@ -74,13 +86,16 @@ Figure unitFigure(const Case &record, const Id &id) {
                box.label,
                false,
                box.of};
+    const auto wrong = overlaps(figure.boxes);
     figure.boxes.insert(figure.boxes.begin(),
                         {shift * scale, 0, outer * scale, (top - bottom) * scale, "", true, id.text});
     figure.width = widest * scale;
     figure.height = (top - bottom) * scale;
     figure.words = sentenceCase(unit->name) + " from the front, in centimetres, from the top. " +
                    (words.empty() ? std::string("It has no places yet.") : listed(words) + ".") +
-                   (measured ? "" : " What was not measured is drawn with its usual size.");
+                   (measured ? "" : " What was not measured is drawn with its usual size.") +
+                   (wrong.empty() ? std::string()
+                                  : " By these sizes " + listed(wrong) + " overlap: check their heights.");
     return figure;
 }
 

@@ -67,10 +67,17 @@ ModalPane {
         emptyText: qsTr("Nothing of that name.")
         onActivated: key => menu.go(key)
     }
+    Words {
+        id: more
+
+        visible: text !== ""
+        silent: true
+        text: menu.shell.foundInAll > list.count ? qsTr("%1 more: type more of the name.").arg(menu.shell.foundInAll - list.count) : ""
+    }
     Timer {
         id: pause
 
         interval: 700
-        onTriggered: menu.shell.announce(list.count === 0 ? qsTr("Nothing of that name.") : qsTr("%1 found, first %2.").arg(list.count).arg(list.firstTitle()))
+        onTriggered: menu.shell.announce(list.count === 0 ? qsTr("Nothing of that name.") : [qsTr("%1 found, first %2.").arg(menu.shell.foundInAll).arg(list.firstTitle()), more.text].join(" ").trim())
     }
 }

@@ -38,7 +38,6 @@ const char *screenOf(const QString &page) {
 }
 
 constexpr int secondsOfWarning = 60;
-constexpr std::size_t mostFound = 15;
 
 /// How long the visit goes on, by its planned length; empty for one of another day or without a start.
 QString timeLeft(const model::Visit &visit) {
@@ -262,7 +261,7 @@ QString AppShell::whereAmI(const QString &field) const {
         return ShellViewModel::whereAmI(field);
     QString saved = m_session.isPractice() ? tr("Practice: nothing is kept.") : tr("All saved.");
     if (const auto *visit = m_session.visit())
-        saved += tr(" Visit %1. %2").arg(visit->number).arg(timeLeft(*visit));
+        saved += QLatin1Char(' ') + tr("Visit %1. %2").arg(visit->number).arg(timeLeft(*visit)).trimmed();
     QString where = ShellViewModel::whereAmI(field);
     if (m_pageModel && !m_pageModel->kicker().isEmpty())
         where += QLatin1Char(' ') + m_pageModel->kicker() + QLatin1Char('.');
@@ -320,15 +319,7 @@ void AppShell::findDestinations(const QString &filter) {
     for (auto &row : found)
         if (std::ranges::count(unique, row.key, &ListRow::key) == 0)
             unique.push_back(std::move(row));
-    // What begins with the words comes first. A list that is long at each letter keeps a screen reader busy.
-    if (!wanted.isEmpty()) {
-        std::stable_partition(unique.begin(), unique.end(), [&](const ListRow &row) {
-            return row.title.startsWith(wanted, Qt::CaseInsensitive);
-        });
-        if (unique.size() > mostFound)
-            unique.resize(mostFound);
-    }
-    destinations()->setRows(std::move(unique));
+    showFound(std::move(unique), wanted);
 }
 
 void AppShell::stopWork() {

@@ -13,6 +13,7 @@ constexpr std::array themeModes{"light", "dark", "contrast", "paper", "own"};
 constexpr double leastContrast = 7; // Web Content Accessibility Guidelines 2.2, 1.4.6
 constexpr std::array textScales{1.0, 1.25, 1.5, 2.0, 3.0, 4.0};
 constexpr size_t keptMessages = 50;
+constexpr size_t mostFound = 15;
 constexpr qint64 progressEveryMs = 10'000;
 
 model::Colour colourOf(const QString &typed) {
@@ -196,7 +197,7 @@ void ShellViewModel::findDestinations(const QString &filter) {
         add(step.key, step.title, step.state);
     for (const Page &page : m_pages)
         add(page.key, page.title, {});
-    m_destinations.setRows(std::move(found));
+    showFound(std::move(found), filter.trimmed());
 }
 
 void ShellViewModel::findCommands(const QString &filter, const QStringList &ofPage) {
@@ -208,7 +209,20 @@ void ShellViewModel::findCommands(const QString &filter, const QStringList &ofPa
                 found.push_back({.key = QStringLiteral("command:") + command.key,
                                  .title = command.title,
                                  .facts = command.sequences.join(tr(" or "))});
+    showFound(std::move(found), filter.trimmed());
+}
+
+void ShellViewModel::showFound(std::vector<ListRow> found, const QString &wanted) {
+    m_foundInAll = static_cast<int>(found.size());
+    if (!wanted.isEmpty()) {
+        std::stable_partition(found.begin(), found.end(), [&](const ListRow &row) {
+            return row.title.startsWith(wanted, Qt::CaseInsensitive);
+        });
+        if (found.size() > mostFound)
+            found.resize(mostFound);
+    }
     m_destinations.setRows(std::move(found));
+    emit foundChanged();
 }
 
 void ShellViewModel::beginWork(const QString &title) {

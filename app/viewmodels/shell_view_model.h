@@ -52,6 +52,7 @@ class ShellViewModel : public QObject {
     Q_PROPERTY(app::StepModel *steps READ steps CONSTANT)
     Q_PROPERTY(app::KeyModel *keys READ keys CONSTANT)
     Q_PROPERTY(app::RowModel *destinations READ destinations CONSTANT)
+    Q_PROPERTY(int foundInAll READ foundInAll NOTIFY foundChanged)
     Q_PROPERTY(app::RowModel *messages READ messages CONSTANT)
 
 public:
@@ -93,6 +94,8 @@ public:
     [[nodiscard]] StepModel *steps() { return &m_steps; }
     [[nodiscard]] KeyModel *keys() { return &m_keys; }
     [[nodiscard]] RowModel *destinations() { return &m_destinations; }
+    /// How many there are in all; `destinations` holds the first of them.
+    [[nodiscard]] int foundInAll() const { return m_foundInAll; }
     [[nodiscard]] RowModel *messages() { return &m_messages; }
 
     /// Shows and speaks a sentence and keeps it in the list of messages. The same sentence again is spoken
@@ -153,6 +156,7 @@ signals:
     void messageChanged();
     void partnerChanged();
     void blankChanged();
+    void foundChanged();
     /// Speak this, also if it is the same again.
     void said(const QString &text);
     /// Before the page goes: controls hand over what is typed.
@@ -166,6 +170,9 @@ protected:
     /// Called by lock() after typing was kept: close the record, then setLocked(true) and show() the unlock
     /// page.
     virtual void closeRecord();
+    /// Fills `destinations`: what begins with `wanted` first, and the first fifteen once something is typed.
+    /// A list that is long at each letter keeps a screen reader busy.
+    void showFound(std::vector<ListRow> found, const QString &wanted);
     void show(Page page);
     void setLocked(bool locked);
     [[nodiscard]] const std::vector<Page> &pages() const { return m_pages; }
@@ -193,6 +200,7 @@ private:
     double m_progress = 0;
     double m_textScale = 1;
     int m_messageCount = 0;
+    int m_foundInAll = 0;
     bool m_locked = false;
 };
 

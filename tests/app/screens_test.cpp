@@ -108,6 +108,39 @@ TEST_P(Screens, holdNamesOfAnyKind) {
     }
 }
 
+class Keys : public Screens {
+protected:
+    void press(Qt::Key key, Qt::KeyboardModifiers modifiers) {
+        for (const auto type : {QEvent::KeyPress, QEvent::KeyRelease}) {
+            QKeyEvent event(type, key, modifiers);
+            QCoreApplication::sendEvent(window(), &event);
+        }
+        EXPECT_TRUE(layout::settle(window()->contentItem()));
+    }
+};
+
+TEST_P(Keys, changeTheTextSizeInADialogToo) {
+    m_shell.goTo(QStringLiteral("caseload"));
+    window()->requestActivate();
+    ASSERT_TRUE(QMetaObject::invokeMethod(window(), "act", Q_ARG(QString, QStringLiteral("help"))));
+    press(Qt::Key_Plus, Qt::ControlModifier | Qt::ShiftModifier);
+    EXPECT_EQ(m_shell.textScale(), 1.25);
+    press(Qt::Key_Minus, Qt::ControlModifier);
+    EXPECT_EQ(m_shell.textScale(), 1);
+}
+
+TEST_P(Keys, coverTheScreenWhenItIsBlank) {
+    m_shell.goTo(QStringLiteral("caseload"));
+    m_shell.toggleBlank();
+    ASSERT_TRUE(layout::settle(window()->contentItem()));
+    const QImage blank = window()->grabWindow();
+    EXPECT_EQ(blank.pixelColor(5, 5), QColor(Qt::black));
+    EXPECT_EQ(blank.pixelColor(blank.width() - 5, blank.height() - 5), QColor(Qt::black));
+    m_shell.toggleBlank();
+    ASSERT_TRUE(layout::settle(window()->contentItem()));
+    EXPECT_NE(window()->grabWindow().pixelColor(5, 5), QColor(Qt::black));
+}
+
 class LongList : public Screens {};
 
 TEST_P(LongList, isWalkedByTheArrowsAcrossItsParts) {
@@ -145,6 +178,7 @@ TEST_P(LongList, isWalkedByTheArrowsAcrossItsParts) {
 }
 
 INSTANTIATE_TEST_SUITE_P(TextSize, LongList, testing::Values(1));
+INSTANTIATE_TEST_SUITE_P(TextSize, Keys, testing::Values(1));
 INSTANTIATE_TEST_SUITE_P(TextSizes, Screens, testing::Values(1, 2, 4));
 
 } // namespace

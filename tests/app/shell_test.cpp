@@ -205,6 +205,31 @@ TEST(Shell, findsPagesByAnyPartOfTheirName) {
     EXPECT_EQ(shell.destinations()->rows()[0].key, "sight");
 }
 
+TEST(Shell, showsTheFirstOfManyAndSaysHowManyThereAre) {
+    ShellViewModel shell;
+    for (int i = 0; i < 20; ++i)
+        shell.addPage(
+            {QStringLiteral("p%1").arg(i), QStringLiteral("Under the sink %1").arg(i), QUrl(), {}, ""});
+    shell.addPage({"sink", "Sink", QUrl(), {}, ""});
+    shell.findDestinations("sink");
+    EXPECT_EQ(shell.foundInAll(), 21);
+    EXPECT_EQ(shell.destinations()->rows().size(), 15U);
+    EXPECT_EQ(shell.destinations()->rows()[0].key, "sink") << "what begins with the words comes first";
+    shell.findDestinations("");
+    EXPECT_EQ(shell.destinations()->rows().size(), 21U) << "nothing typed: all of them";
+}
+
+TEST(Shell, blanksTheScreenAndGoesOn) {
+    ShellViewModel shell;
+    QSignalSpy changed(&shell, &ShellViewModel::blankChanged);
+    shell.toggleBlank();
+    EXPECT_TRUE(shell.isBlank());
+    EXPECT_THAT(shell.message().toStdString(), HasSubstr("blank"));
+    shell.toggleBlank();
+    EXPECT_FALSE(shell.isBlank());
+    EXPECT_EQ(changed.size(), 2);
+}
+
 TEST(Settings, keepWhatWasChosenAndRestoreIt) {
     ShellViewModel shell;
     SettingsViewModel settings(&shell);

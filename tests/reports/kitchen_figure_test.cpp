@@ -214,6 +214,19 @@ TEST(UnitFigure, drawsShelvesAtTheirHeightsToScale) {
     EXPECT_THAT(unitFigure(record, record.units[0].id).words, HasSubstr("usual size"));
 }
 
+TEST(UnitFigure, saysWhichPlacesCannotBothBeAsMeasured) {
+    Case record = newCase("", "K1");
+    record.units = {unit(0, UnitKind::Larder, 60, "larder")};
+    record.places = {place(record.units[0], 70), place(record.units[0], 40)};
+    record.places[1].order = 1;
+    for (auto &one : record.places)
+        one.clear = Length{{25}, "", Basis::Measured};
+    EXPECT_THAT(unitFigure(record, record.units[0].id).words, Not(HasSubstr("overlap")));
+    record.places[1].clear = Length{{31}, "", Basis::Measured};
+    EXPECT_THAT(unitFigure(record, record.units[0].id).words,
+                HasSubstr("By these sizes 1 and 2 overlap: check their heights."));
+}
+
 TEST(UnitFigure, drawsAUnitWithoutPlacesAndNoneThatIsNotThere) {
     Case record = newCase("", "K1");
     record.units = {unit(0, UnitKind::Larder, {}, "larder")};
