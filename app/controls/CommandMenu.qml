@@ -78,6 +78,6 @@ ModalPane {
         id: pause
 
         interval: 700
-        onTriggered: menu.shell.announce(list.count === 0 ? qsTr("Nothing of that name.") : [qsTr("%1 found, first %2.").arg(menu.shell.foundInAll).arg(list.firstTitle()), more.text].join(" ").trim())
+        onTriggered: menu.shell.announce(list.count === 0 ? qsTr("Nothing of that name.") : (qsTr("%1 found, first %2.").arg(menu.shell.foundInAll).arg(list.firstTitle()) + " " + more.text).trim())
     }
 }
