@@ -239,21 +239,25 @@ Result<std::vector<Label>> sectionLabels(const Case &record, const Findings &fin
 
 std::string brailleLabelFile(const std::vector<Label> &labels) {
     constexpr std::size_t linesOfPage = 25;
-    std::string file;
-    std::size_t used = 0;
+    std::vector<std::vector<std::string>> pages;
     for (const Label &label : labels) {
         if (label.medium != LabelMedium::Braille || !label.fits)
             continue;
-        if (used > 0 && used + label.cells.size() > linesOfPage) {
-            file += '\f';
-            used = 0;
-        }
+        if (pages.empty() || pages.back().size() + label.cells.size() > linesOfPage)
+            pages.emplace_back();
         for (const std::string &line : label.cells)
-            file += asciiBraille(codePoints(line)) + "\r\n";
-        used += label.cells.size() + 1;
-        file += used < linesOfPage ? "\r\n" : "";
+            pages.back().push_back(asciiBraille(codePoints(line)));
+        if (pages.back().size() < linesOfPage)
+            pages.back().emplace_back(); // room to cut
     }
-    return file.empty() ? file : file + "\f";
+    std::string file;
+    for (auto &page : pages) {
+        page.resize(linesOfPage);
+        for (const std::string &line : page)
+            file += line + "\r\n";
+        file += '\f';
+    }
+    return file;
 }
 
 Result<std::optional<Label>> labelOf(const Case &record, const Findings &findings, const Id &thing) {
