@@ -1,5 +1,6 @@
 #include "app/window.h"
 #include "app/accessible_text.h"
+#include "app/calm_events.h"
 #include "app/local_words.h"
 #include "app/page_image_provider.h"
 #include "app/preferences.h"
@@ -64,6 +65,7 @@ int runWindow(int argc, char **argv, const WindowStart &start) {
     QGuiApplication::setApplicationDisplayName(QStringLiteral("Feltmark"));
     QGuiApplication::setDesktopFileName(QStringLiteral("org.feltmark.Feltmark"));
     installTextAccessible();
+    installCalmEvents();
     Preferences preferences;
     const auto translator = speakAsKept(preferences);
     QQmlApplicationEngine engine;

@@ -21,9 +21,9 @@ tools=${FELTMARK_TOOLS:-$here/../../../shared/tools}
 # said WORD FILE: the text of the line "# WORD: text".
 said() { sed -n "s/^# $1: *//p" "$2" | head -n 1; }
 
-# attempt PROGRAM SCRIPT NAME: one run in folders of its own.
+# attempt PROGRAM SCRIPT NAME QUIET: one run in folders of its own.
 attempt() {
-    local program script=$2 name=$3 work steps tool code arguments
+    local program script=$2 name=$3 quiet=$4 work steps tool code arguments
     program=$(readlink -f "$1")
     work=$(mktemp -d)
     steps=$work/steps.txt
@@ -31,7 +31,7 @@ attempt() {
     sed -e "s#@STORE@#$work/store#g" -e "s#@PAPERS@#$work/papers#g" "$script" >"$steps"
     arguments=$(said run "$steps")
     [ -z "$(said program "$steps")" ] || program=$(dirname "$program")/$(said program "$steps")
-    case $name in axtree-*) tool=(axtree --no-tree --strict --allow "$here/axtree/allowed") ;; *) tool=(hear --quiet-ms "${FELTMARK_QUIET_MS:-600}") ;; esac
+    case $name in axtree-*) tool=(axtree --no-tree --strict --allow "$here/axtree/allowed") ;; *) tool=(hear --quiet-ms "$quiet") ;; esac
     (
         set -e
         if [ -n "$(said store "$steps")" ]; then "$(dirname "$program")/../tests/check/vault_case" create "$work/store"; fi
@@ -45,16 +45,17 @@ attempt() {
     return $code
 }
 
-# one PROGRAM SCRIPT: speech is timed, and a busy machine can be late, so what fails gets a second try, and the row says so.
+# one PROGRAM SCRIPT: speech is timed, and a busy machine can be late, so what fails gets a second try with more patience,
+# and the row says so.
 one() {
-    local script=$2 name log begin=$SECONDS word=passed
+    local script=$2 name log begin=$SECONDS word=passed quiet=${FELTMARK_QUIET_MS:-600}
     name=$(basename "$(dirname "$script")")-$(basename "$script" .txt)
     log=$logs/$name.log
-    if ! attempt "$1" "$script" "$name" >"$log" 2>&1; then
+    if ! attempt "$1" "$script" "$name" "$quiet" >"$log" 2>&1; then
         mv "$log" "$logs/$name.first.log"
         grep -hE -A 1 '^  line [0-9]+: |^hear: |^axtree: |^E ' "$logs/$name.first.log" | head -n 20
         word="passed at the second try"
-        attempt "$1" "$script" "$name" >"$log" 2>&1 || word=FAILED
+        attempt "$1" "$script" "$name" $((3 * quiet)) >"$log" 2>&1 || word=FAILED
     fi
     printf '%-32s %s %4d s\n' "$name" "$word" $((SECONDS - begin))
     [ "$word" != FAILED ] || { tail -n 25 "$log" && return 1; }

@@ -1,4 +1,5 @@
 #include "app/accessible_text.h"
+#include "app/calm_events.h"
 #include "gallery_shell.h"
 #include <QGuiApplication>
 #include <QQmlApplicationEngine>
@@ -13,6 +14,7 @@ int main(int argc, char **argv) {
     QGuiApplication application(argc, argv);
     QQuickStyle::setStyle(QStringLiteral("Basic"));
     app::installTextAccessible();
+    app::installCalmEvents();
     gallery::GalleryShell shell;
     const QStringList words = QGuiApplication::arguments();
     if (words.size() > 1)
