@@ -30,6 +30,11 @@ inline constexpr double slip = 0.10;
 /// What an item takes of its shelf, finger gap included, in thousandths of a centimetre.
 [[nodiscard]] std::int64_t shelfWidth(const ProblemItem &item);
 
+/// Food that has, or may have, what the client avoids.
+[[nodiscard]] bool carriesAllergen(const ProblemItem &item);
+/// Other food, and bare tableware, pans and tools that food touches.
+[[nodiscard]] bool keptFromAllergen(const ProblemItem &item);
+
 /// 0 from knuckle to shoulder, 1 within 35 cm below or 20 cm above, else 2.
 [[nodiscard]] int reachLevel(const ProblemClient &client, double heightCm);
 

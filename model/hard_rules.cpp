@@ -41,10 +41,10 @@ void addBrokenPlaces(const Problem &problem, const Placement &placement, std::ve
             food = food || keptFromChemicals(item);
             if (item.klass == 'C' || keptFromChemicals(item))
                 chemicalAndFood.push_back(i);
-            if (item.klass == 'F') {
+            if (carriesAllergen(item) || keptFromAllergen(item))
                 foods.push_back(i);
-                (item.allergen ? avoided : free) = true;
-            }
+            avoided = avoided || carriesAllergen(item);
+            free = free || keptFromAllergen(item);
         }
         if (load > thousandths(problem.places[p].widthCm))
             broken.push_back({"width", all, {p}});
@@ -104,11 +104,21 @@ bool keptFromChemicals(const ProblemItem &item) {
     return item.klass == 'F' || (item.klass == 'N' && item.touchesFood);
 }
 
+bool carriesAllergen(const ProblemItem &item) {
+    return item.klass == 'F' && item.allergen;
+}
+
+bool keptFromAllergen(const ProblemItem &item) {
+    static const std::set<std::string> bare{"mug", "plate", "bowl", "pan", "tool"};
+    return item.klass == 'F' ? !item.allergen : keptFromChemicals(item) && bare.contains(item.shape);
+}
+
 std::string sharingRule(const Problem &problem, int i, int j) {
     const ProblemItem &a = problem.items[i], &b = problem.items[j];
     if ((a.klass == 'C' && keptFromChemicals(b)) || (b.klass == 'C' && keptFromChemicals(a)))
         return "chemical";
-    if (problem.allergenApart && a.klass == 'F' && b.klass == 'F' && a.allergen != b.allergen)
+    if (problem.allergenApart &&
+        ((carriesAllergen(a) && keptFromAllergen(b)) || (carriesAllergen(b) && keptFromAllergen(a))))
         return "allergen";
     return "";
 }

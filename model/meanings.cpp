@@ -1,4 +1,5 @@
 #include "model/meanings.h"
+#include "model/kit.h"
 #include "model/plan_safety.h"
 #include "model/planning.h"
 #include "model/typed.h"
@@ -24,6 +25,32 @@ std::vector<std::string> markedFacts(const Diet &diet) {
 
 bool hasOwn(const Case &record) {
     return std::ranges::any_of(record.things, &Thing::own) || std::ranges::any_of(record.places, &Place::own);
+}
+
+std::string namesOf(const std::vector<const Thing *> &things) {
+    std::vector<std::string> names;
+    for (const Thing *thing : things)
+        names.push_back(thing->name);
+    return joined(names);
+}
+
+/// What tells it instead: words on a label where the plan has one, else place and container.
+std::string noMarkLeft(const Case &record, const std::string &meaning) {
+    std::vector<const Thing *> labelled, bare;
+    for (const PlanLine &line : record.plan ? record.plan->lines : std::vector<PlanLine>()) {
+        const auto thing = std::ranges::find(record.things, line.thing, &Thing::id);
+        const Marker *marker = markerIn(record, line.marker);
+        if (thing != record.things.end() && std::ranges::count(meaningsOf(*thing, record.diet), meaning) > 0)
+            (marker && marker->medium != MarkMedium::Touch ? labelled : bare).push_back(&*thing);
+    }
+    std::string told = "No mark is left that means " + meaningName(meaning) + ".";
+    if (!labelled.empty())
+        told += " A label in words tells it on: " + namesOf(labelled) + ".";
+    if (!bare.empty() || labelled.empty())
+        told += " Until one more mark is told apart, a locked or agreed place and the shape of the container "
+                "must tell it" +
+                (bare.empty() ? "." : " on: " + namesOf(bare) + ".");
+    return told;
 }
 
 void tellLimits(const Case &record, std::vector<std::string> &told) {
@@ -70,6 +97,20 @@ bool isDietFact(const std::string &meaning) {
     return meaning.starts_with(dietPrefix);
 }
 
+std::string warningWord(const Thing &thing, const Diet &diet, const std::vector<MeaningMark> &reserved) {
+    if (thing.medicine)
+        return {};
+    for (const std::string &meaning : meaningsOf(thing, diet)) {
+        if (std::ranges::count(reserved, meaning, &MeaningMark::meaning) > 0)
+            continue;
+        if (meaning == "hazard")
+            return "danger";
+        if (meaning == "allergen")
+            return "avoid";
+    }
+    return {};
+}
+
 std::string meaningName(const std::string &meaning) {
     if (meaning == "own")
         return "the client's own";
@@ -85,8 +126,7 @@ std::vector<std::string> meaningsTold(const Case &record, const std::vector<Mean
             return std::ranges::count(meaningsOf(thing, record.diet), meaning) > 0;
         });
         if (carried && !marked)
-            told.push_back("No mark is left that means " + meaningName(meaning) +
-                           ". Until one more is told apart, place and shape of the container must tell it.");
+            told.push_back(noMarkLeft(record, meaning));
     }
     return told;
 }

@@ -16,6 +16,10 @@ inline constexpr std::size_t mostDietFacts = 3;
 /// "hazard", "allergen", "the client's own", "low salt".
 [[nodiscard]] std::string meaningName(const std::string &meaning);
 [[nodiscard]] bool isDietFact(const std::string &meaning);
+/// What a label must say of what does harm and has no mark that means it: "danger" of a hazard, "avoid" of an
+/// avoided allergen; empty if nothing, and for medicines, whose labels are the pharmacist's.
+[[nodiscard]] std::string warningWord(const Thing &thing, const Diet &diet,
+                                      const std::vector<MeaningMark> &reserved);
 
 /// Sentences on what got no mark, or too many: diet facts beyond the most, meanings for which no touch mark
 /// is left, more meanings than the client may learn.

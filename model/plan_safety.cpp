@@ -1,5 +1,6 @@
 #include "model/plan_safety.h"
 #include "model/evaluate.h"
+#include "model/meanings.h"
 #include <algorithm>
 
 namespace model {
@@ -44,6 +45,28 @@ void addApart(const Case &record, const Findings &findings, Problem &problem) {
     }
 }
 
+/// A place where `i` may stand, or none.
+std::optional<int> anyPlace(const Problem &problem, int i) {
+    for (int p = 0; p < static_cast<int>(problem.places.size()); ++p)
+        if (placeRules(problem, i, p).empty())
+            return p;
+    return std::nullopt;
+}
+
+/// What warns and has no mark left that says so gets words, where the client reads a label that holds on it.
+/// Not medicines: their labels are the pharmacist's.
+void labelWhatWarns(const Case &record, PlanProblem &out) {
+    for (int i = 0; i < static_cast<int>(out.things.size()); ++i) {
+        ProblemItem &item = out.problem.items[i];
+        const std::optional<int> place = anyPlace(out.problem, i);
+        if (item.pinnedCode || !place || warningWord(record.things[i], record.diet, out.meanings).empty())
+            continue;
+        for (int c = 1; c <= static_cast<int>(out.markers.size()) && !item.pinnedCode; ++c)
+            if (out.problem.markers[c - 1].ownText && codeFits(out.problem, i, *place, c))
+                item.pinnedCode = c;
+    }
+}
+
 } // namespace
 
 bool touchesFood(const Thing &thing) {
@@ -83,6 +106,7 @@ std::optional<int> mostKindsOfMarks(const Case &record) {
 
 void addSafetyRules(const Case &record, const Findings &findings, PlanProblem &out) {
     leaveMedicinesAlone(record, out);
+    labelWhatWarns(record, out);
     addApart(record, findings, out.problem);
     out.problem.oneThingPerMark = true;
     out.problem.allergenApart = !record.diet.avoids.empty();

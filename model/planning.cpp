@@ -1,6 +1,7 @@
 #include "model/planning.h"
 #include "model/evaluate.h"
 #include "model/kit.h"
+#include "model/meanings.h"
 #include "model/plan_wishes.h"
 #include "model/shelf_order.h"
 #include <algorithm>
@@ -51,12 +52,16 @@ std::vector<std::string> markedMeanings(const Thing &thing, const Diet &diet,
 }
 
 /// Her own wording, or the short name as this medium writes it.
-std::string wordingOf(const Case &record, const Thing &thing, const std::string &marker) {
+std::string wordingOf(const Case &record, const Thing &thing, const std::string &marker,
+                      const std::vector<MeaningMark> &reserved) {
     for (const auto &overrule : record.overrules) {
         if (overrule.thing == thing.id && !overrule.wording.empty())
             return overrule.wording;
     }
-    return labelText(thing, labelMedium(record, marker));
+    Thing named = thing;
+    if (const std::string warning = warningWord(thing, record.diet, reserved); !warning.empty())
+        named.name += ", " + warning;
+    return labelText(named, labelMedium(record, marker));
 }
 
 Plan emptyPlan(const PlanProblem &built, Date on) {
@@ -81,7 +86,7 @@ Plan planOf(const Case &record, const PlanProblem &built, const Placement &place
                               .order = order[i],
                               .marker = marker,
                               .meanings = markedMeanings(thing, record.diet, built.meanings),
-                              .labelText = wordingOf(record, thing, marker)});
+                              .labelText = wordingOf(record, thing, marker, built.meanings)});
     }
     return plan;
 }
@@ -154,7 +159,7 @@ bool sameMeanings(const Case &record, const PlanProblem &built) {
                const Thing *thing = thingOf(record, line.thing);
                return thing != nullptr &&
                       line.meanings == markedMeanings(*thing, record.diet, built.meanings) &&
-                      line.labelText == wordingOf(record, *thing, line.marker);
+                      line.labelText == wordingOf(record, *thing, line.marker, built.meanings);
            });
 }
 

@@ -70,7 +70,8 @@ std::string shortRule(const std::string &rule) {
         {"keep", "it has to stay"},
         {"overruled", "ruled out by you or by a caution"},
         {"chemical", "chemicals never share a place with food or what food touches"},
-        {"allergen", "food with and without the avoided allergen never share a place"},
+        {"allergen",
+         "food with the avoided allergen never shares a place with other food or bare tools and tableware"},
         {"kinds", "more kinds of marks than this client is to learn"},
         {"alike", "what feels alike would carry the same mark"},
         {"once", "something of the same shape carries the same mark there"},
@@ -96,8 +97,10 @@ std::string refusal(const PlanProblem &built, int i, int p, const std::string &r
                "entered, correct the fact itself, with who said so.";
     if (rule == "allergen")
         return start +
-               "Food with the avoided allergen and food without it never share a place. This rule is not "
-               "overruled: if a pack is wrongly entered, read it and correct the fact, with who read it.";
+               "Food with the avoided allergen never shares a place with other food or with what food "
+               "touches. "
+               "This rule is not overruled: if a pack is wrongly entered, read it and correct the fact, with "
+               "who read it.";
     if (rule == "apart")
         return start + "Something stands there or beside it that feels alike, and a mix-up would do harm. "
                        "This rule is "

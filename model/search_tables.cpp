@@ -70,8 +70,9 @@ void SearchTables::numberItems(const Problem &problem) {
         shapeOf.push_back(numberOfShape(item.shape));
         width.push_back(shelfWidth(item));
         klass.push_back(keptFromChemicals(item) ? 'F' : item.klass);
-        const bool matters = problem.allergenApart && item.klass == 'F';
-        avoided.push_back(static_cast<char>(!matters ? 0 : item.allergen ? 1 : 2));
+        const bool carries = problem.allergenApart && carriesAllergen(item);
+        const bool kept = problem.allergenApart && keptFromAllergen(item);
+        avoided.push_back(static_cast<char>(carries ? 1 : kept ? 2 : 0));
         for (int p = 0; p < places; ++p) {
             itemPlace.push_back(itemPlaceCost(problem, i, p));
             allowed.push_back(placeRules(problem, i, p).empty());

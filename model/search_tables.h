@@ -41,7 +41,7 @@ struct SearchTables {
     std::vector<int> shapeOf; // per item
     std::vector<char> klass;  // per item: C, F (food and what it touches) or N
     std::vector<char>
-        avoided;              // per item: 1 food with the avoided allergen, 2 other food, 0 if it matters not
+        avoided; // per item: 1 food with the avoided allergen, 2 other food and bare tools, else 0
     std::vector<char> learnt; // [code]: has to be learnt
     std::optional<int> mostToLearn;
     std::vector<std::int64_t> mostRisk; // per item: the costs of all its pairs

@@ -1,4 +1,6 @@
 #include "model/short_name.h"
+#include "model/meanings.h"
+#include "model/planning.h"
 #include "model/rule_words.h"
 #include "model/typed.h"
 #include <algorithm>
@@ -139,6 +141,14 @@ std::string allergenSentence(const AllergenFact &fact) {
     return {};
 }
 
+void warn(const Case &record, ShortName &name) {
+    const Thing *thing = thingIn(record, name.thing);
+    const std::string word = thing ? warningWord(*thing, record.diet, record.plan->meaningMarks) : "";
+    name.warns = !word.empty();
+    if (name.warns && !name.hers)
+        name.name += ", " + word;
+}
+
 } // namespace
 
 bool sameName(const std::string &one, const std::string &other) {
@@ -153,10 +163,12 @@ std::vector<ShortName> shortNames(const Case &record) {
     for (const PlanLine &line : plan.lines) {
         const Thing *thing = thingIn(record, line.thing);
         const std::string hers = wordingOf(record, line.thing);
-        names.push_back({line.thing, hers.empty() && thing ? thing->name : hers, !hers.empty(), {}});
+        names.push_back({line.thing, hers.empty() && thing ? thing->name : hers, !hers.empty(), false, {}});
     }
     for (const Place &place : record.places)
         tellApart(record, plan, shelfOf(plan, place.id), names);
+    for (ShortName &name : names)
+        warn(record, name);
     return names;
 }
 

@@ -9,8 +9,9 @@ namespace model {
 struct ShortName {
     Id thing;
     std::string name;
-    bool hers = false; // the therapist's own wording
-    std::string told;  // a sentence: what it shares its name with, and what was added; or empty
+    bool hers = false;  // the therapist's own wording
+    bool warns = false; // it says that this does harm, since no mark does
+    std::string told;   // a sentence: what it shares its name with, and what was added; or empty
     friend bool operator==(const ShortName &, const ShortName &) = default;
 };
 /// For the lines of the plan, in their order; no two of one shelf are the same. Where two things of a shelf

@@ -273,11 +273,11 @@ std::string mixedSentence(const Problem &problem, int place) {
 }
 
 std::string allergenSentence(const Problem &problem, int place) {
-    return "No arrangement was found. In the nearest one, food with the avoided allergen and food without it "
-           "would "
-           "share " +
+    return "No arrangement was found. In the nearest one, food with the avoided allergen would share " +
            problem.places[place].name +
-           ". Another place, or a bin with a lid entered as a place of its own, would do.";
+           " with other food or bare tools and tableware. Another place, or a bin with a lid entered as a "
+           "place of "
+           "its own, would do.";
 }
 
 std::string markSentence(const Problem &problem, const std::string &rule, const std::vector<int> &items) {

@@ -41,7 +41,7 @@ bool isNobodys(const Case &record, const Thing &thing, const std::string &shorte
 }
 
 MayShorten shorteningOf(const Case &record, const PlanLine &line, const Thing &thing, const ShortName &name) {
-    const bool keep = name.hers || !line.meanings.empty() || thing.spoilsMeal;
+    const bool keep = name.hers || name.warns || !line.meanings.empty() || thing.spoilsMeal;
     return [&record, &thing, keep](const std::string &shorter) {
         return !keep && isNobodys(record, thing, shorter);
     };

@@ -3,6 +3,7 @@
 #include "model/kit.h"
 #include "model/planning.h"
 #include "model/supplies.h"
+#include "model/together.h"
 #include "model/work_order.h"
 #include <algorithm>
 #include <iostream>
@@ -63,9 +64,7 @@ void printWork(const Case &record, const Findings &findings, Date on) {
                   << doerInWords(task.who) << ": " << task.task << '\n';
 }
 
-void print(Case record, Date on) {
-    const Findings findings = findingsOf(record, on);
-    std::cout << "# " << record.client.name << " (invented)\n\n";
+void print(Case record, const Findings &findings, Date on) {
     for (const Caution &caution : findings.cautions)
         std::cout << "! " << (caution.urgent ? "URGENT " : "") << caution.sentence << '\n';
     std::cout << "Print " << findings.paperSize.value << " point\n";
@@ -82,6 +81,20 @@ void print(Case record, Date on) {
     std::cout << '\n';
 }
 
+void print(const Case &record, Date on) {
+    std::cout << "# " << record.client.name << " (invented)\n\n";
+    print(record, findingsOf(record, on), on);
+}
+
+/// One plan for both.
+void print(const Case &keeper, const Case &partner, Date on) {
+    std::cout << "# " << keeper.client.name << " and " << partner.client.name << " (invented)\n\n";
+    const Together both = together(keeper, partner, on);
+    for (const std::string &clash : both.clashes)
+        std::cout << "? " << clash << '\n';
+    print(both.record, both.findings, on);
+}
+
 } // namespace
 
 int main(int argc, char **argv) {
@@ -91,9 +104,12 @@ int main(int argc, char **argv) {
         std::cerr << "visit_clients [five|demo|all] [DATE]\n";
         return 2;
     }
-    if (which != "demo")
-        for (const Case &record : fixtures::visitClients())
-            print(record, *on);
+    if (which != "demo") {
+        const std::vector<Case> clients = fixtures::visitClients();
+        for (auto record = clients.begin(); record != clients.end() - 2; ++record)
+            print(*record, *on);
+        print(clients.at(clients.size() - 2), clients.back(), *on);
+    }
     if (which != "five")
         for (const Case &record : demo::all())
             print(record, *on);

@@ -109,6 +109,7 @@ void withSafetyRules(Problem &problem) {
         problem.items[i].klass = i == 0 ? 'C' : i == 1 ? 'N' : 'F';
         problem.items[i].allergen = i == 2 || i == 3;
         problem.items[i].touchesFood = i == 1;
+        problem.items[i].shape = i == 1 ? "tool" : problem.items[i].shape;
     }
 }
 

@@ -209,6 +209,8 @@ TEST(Plan, keepsAThingOutOfAForbiddenPlace) {
 
 TEST(Plan, changesLittleWhenOneThingComes) {
     Case record = plannedDemo("idris");
+    record.plan =
+        makePlan(record, findingsOf(record, on), SolveOptions{}, on).value(); // as the program plans
     const Case before = record;
     Thing more = named(record, "chickpeas");
     more.id = {"demo-idris-thing-81"};

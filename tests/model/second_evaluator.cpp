@@ -205,7 +205,10 @@ void placeRules(const Problem &problem, const Placement &placement, int p, std::
         chemical = chemical || problem.items[i].klass == 'C';
         food = food || item.klass == 'F' || (item.klass == 'N' && item.touchesFood);
         harmful = harmful || (item.klass == 'F' && item.allergen);
-        harmless = harmless || (item.klass == 'F' && !item.allergen);
+        const bool bare = item.shape == "tool" || item.shape == "pan" || item.shape == "mug" ||
+                          item.shape == "plate" || item.shape == "bowl";
+        harmless = harmless || (item.klass == 'F' && !item.allergen) ||
+                   (item.klass == 'N' && item.touchesFood && bare);
     }
     if (width > thousandths(problem.places[p].widthCm))
         broken.push_back("width " + std::to_string(p));
