@@ -103,7 +103,8 @@ std::map<std::string, std::string> bannedForEither(const Findings &one, const Fi
 Findings narrowerOf(const Case &keeper, const Findings &one, const Case &partner, const Findings &other) {
     Findings both = one;
     addNew(both.cautions, other.cautions);
-    std::ranges::stable_partition(both.cautions, &Caution::urgent);
+    std::stable_partition(both.cautions.begin(), both.cautions.end(),
+                          [](const Caution &caution) { return caution.urgent; });
     both.usableVision = one.usableVision || other.usableVision;
     both.knuckle = std::max(one.knuckle, other.knuckle, [](auto &a, auto &b) { return a.value < b.value; });
     both.shoulder =

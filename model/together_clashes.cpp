@@ -64,8 +64,9 @@ void tellMedia(const Person &one, const Person &other, std::vector<std::string> 
 void tellMarks(const Person &one, const Person &other, std::size_t both, std::vector<std::string> &told) {
     const std::size_t most = std::max(one.findings.acceptedMarks.size(), other.findings.acceptedMarks.size());
     if (both < 2)
-        told.push_back("No pair of touch marks is told apart by both: labels in both media, place and shape "
-                       "must do.");
+        told.emplace_back(
+            "No pair of touch marks is told apart by both: labels in both media, place and shape "
+            "must do.");
     else if (both < most)
         told.push_back("Of the touch marks that one of them tells apart, " + std::to_string(both) + " of " +
                        std::to_string(most) + " will do for both; only these are used.");

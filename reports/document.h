@@ -49,7 +49,8 @@ struct Figure {
         double x = 0, y = 0, width = 0, height = 0;
         std::string label;
         bool thick = false;
-        std::string of{}; // id of what it stands for; never written
+        std::string of{};    // id of what it stands for; never written
+        bool filled = false; // black, without an outline
         friend bool operator==(const Box &, const Box &) = default;
     };
     double width = 0, height = 0;

@@ -1,5 +1,6 @@
 #include "reports/prepare.h"
 #include "reports/writers.h"
+#include <algorithm>
 #include <cstdio>
 
 namespace reports {
@@ -64,10 +65,14 @@ std::string drawing(const Figure &figure) {
     std::string svg = "<svg role=\"img\" aria-label=\"" + escaped(drawingName(figure)) +
                       "\" viewBox=\"-1 -1 " + number(figure.width + 2) + ' ' + number(figure.height + 2) +
                       "\">\n";
+    const bool filled = std::ranges::any_of(figure.boxes, &Figure::Box::filled);
+    if (filled) // white behind it, whatever the colours of the page
+        svg += "<rect class=\"paper\" x=\"0\" y=\"0\" width=\"" + number(figure.width) + "\" height=\"" +
+               number(figure.height) + "\"/>\n";
     for (const Figure::Box &box : figure.boxes) {
-        svg += "<rect x=\"" + number(box.x) + "\" y=\"" + number(box.y) + "\" width=\"" + number(box.width) +
-               "\" height=\"" + number(box.height) + "\" stroke-width=\"" + (box.thick ? "1.2" : "0.4") +
-               "\"/>\n";
+        svg += std::string("<rect ") + (box.filled ? "class=\"filled\" " : "") + "x=\"" + number(box.x) +
+               "\" y=\"" + number(box.y) + "\" width=\"" + number(box.width) + "\" height=\"" +
+               number(box.height) + "\" stroke-width=\"" + (box.thick ? "1.2" : "0.4") + "\"/>\n";
         if (!box.label.empty())
             svg += "<text x=\"" + number(box.x + box.width / 2) + "\" y=\"" +
                    number(box.y + box.height / 2 + letterMm / 3) + "\">" + escaped(box.label) + "</text>\n";
@@ -126,9 +131,10 @@ h1 { font-size: 2rem; } h2 { font-size: 1.75rem; } h3, h4, h5, h6 { font-size: 1
 table { border-collapse: collapse; } caption { text-align: left; font-weight: bold; }
 th, td { border: 0.1rem solid #000; padding: 0.5rem; text-align: left; vertical-align: top; }
 figure { margin: 1rem 0; } svg { width: 100%; height: auto; }
-rect { fill: none; stroke: #000; } svg text { font-size: 6px; text-anchor: middle; }
+rect { fill: none; stroke: #000; } rect.filled { fill: #000; stroke: none; shape-rendering: crispEdges; }
+rect.paper { fill: #fff; stroke: none; } svg text { font-size: 6px; text-anchor: middle; }
 @media (prefers-color-scheme: dark) { body { color: #fff; background: #000; } .caution, th, td { border-color: #fff; }
-  a { color: #9cf; } rect { stroke: #fff; } svg text { fill: #fff; } }
+  a { color: #9cf; } rect { stroke: #fff; } rect.filled, rect.paper { stroke: none; } svg text { fill: #fff; } }
 </style>
 )";
 

@@ -3,6 +3,7 @@
 #include "reports/labels.h"
 #include "reports/paper_fields.h"
 #include "reports/papers.h"
+#include "reports/square_code.h"
 #include <algorithm>
 
 namespace reports {
@@ -18,6 +19,10 @@ std::size_t cellCount(const Label &label) {
     return count;
 }
 
+std::string codeName(const Label &label) {
+    return "code-" + label.thing.text;
+}
+
 Fields fieldsOf(const Label &label) {
     Fields fields;
     fields.named["name"] = sentenceCase(label.name);
@@ -30,6 +35,9 @@ Fields fieldsOf(const Label &label) {
     std::string told;
     for (const std::string &sentence : label.told)
         told += (told.empty() ? "" : " ") + sentence;
+    if (label.medium == LabelMedium::SquareCode && label.fits)
+        fields.named["figure"] = codeName(label);
+    fields.named["hasFigure"] = label.medium == LabelMedium::SquareCode && label.fits;
     fields.named["told"] = told.empty() ? std::string("Fits.") : told;
     return fields;
 }
@@ -67,6 +75,16 @@ std::vector<Fields> plainNames(const std::vector<Label> &labels) {
         if (label.medium == LabelMedium::Braille || label.medium == LabelMedium::SpokenTag)
             list.push_back(fieldsOf(label));
     return list;
+}
+
+/// What goes into the square codes that fit, by the name that the template knows.
+std::map<std::string, Figure> codeFigures(const std::vector<Label> &labels) {
+    std::map<std::string, Figure> figures;
+    for (const Label &label : labels)
+        if (label.medium == LabelMedium::SquareCode && label.fits)
+            if (auto code = squareCode(label.name, label.words))
+                figures.emplace(codeName(label), std::move(*code));
+    return figures;
 }
 
 /// Gives each printed label its own size, in the order in which they stand in the document.
@@ -129,10 +147,11 @@ Result<Document> labelSheet(const Case &record, const Findings &findings, Date o
     Fields fields = subjectFields(record, on, madeBy);
     add(fields, *labels);
     add(fields, markFields(record));
-    return fillPaper("label_sheet", fields, record, on, madeBy).map([&](Document document) {
-        setSizes(document, inOrder);
-        return document;
-    });
+    return fillPaper("label_sheet", fields, record, on, madeBy, codeFigures(inOrder))
+        .map([&](Document document) {
+            setSizes(document, inOrder);
+            return document;
+        });
 }
 
 } // namespace reports

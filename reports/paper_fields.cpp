@@ -49,8 +49,9 @@ Result<const Plan *> planOf(const Case &record) {
 }
 
 Result<Document> fillPaper(const std::string &name, const Fields &fields, const Case &record, Date on,
-                           const std::string &madeBy) {
-    return fillTemplate(name, fields, {{"kitchen", kitchenFigure(record)}}).transform([&](Document document) {
+                           const std::string &madeBy, std::map<std::string, Figure> figures) {
+    figures.emplace("kitchen", kitchenFigure(record));
+    return fillTemplate(name, fields, figures).transform([&](Document document) {
         document.date = isoDate(on);
         document.author = madeBy;
         return document;

@@ -26,10 +26,11 @@ void addText(Fields &fields, const std::string &name, const std::string &text);
 /// short.
 [[nodiscard]] Result<const model::Plan *> planOf(const model::Case &record);
 
-/// Fills the template and dates the document. The figure "kitchen" is drawn if the kitchen has units.
+/// Fills the template and dates the document. Beside `figures` the figure "kitchen" is drawn if the kitchen
+/// has units.
 [[nodiscard]] Result<Document> fillPaper(const std::string &name, const Fields &fields,
-                                         const model::Case &record, model::Date on,
-                                         const std::string &madeBy);
+                                         const model::Case &record, model::Date on, const std::string &madeBy,
+                                         std::map<std::string, Figure> figures = {});
 
 /// Whose paper it is, when and by whom it was made, whom to ask: the same on every paper.
 [[nodiscard]] Fields subjectFields(const model::Case &record, model::Date on, const std::string &madeBy);

@@ -121,7 +121,7 @@ public:
             const double s = drawing.scale;
             cairo_set_line_width(m_cairo, box.thick ? thick : thin);
             cairo_rectangle(m_cairo, left + box.x * s, top + box.y * s, box.width * s, box.height * s);
-            cairo_stroke(m_cairo);
+            box.filled ? cairo_fill(m_cairo) : cairo_stroke(m_cairo);
             drawLabel(box, left + box.x * s, top + box.y * s, s, type);
         }
         m_tree.elements[drawing.element].box =

@@ -157,6 +157,22 @@ TEST(Labels, asSquareCodesOnlyWhereTheyAreAskedFor) {
               record.plan->lines.size());
 }
 
+TEST(Labels, areDrawnAsSquareCodesOnTheSheet) {
+    Case record = planned("nora");
+    record.client.hasCodeReader = true;
+    const Document sheet = labelSheet(record, findings(record), day, "R. Invented").value();
+    std::vector<std::string> drawn, wanted;
+    for (const Block &block : sheet.blocks)
+        if (const auto *figure = std::get_if<Figure>(&block))
+            drawn.push_back(figure->words);
+    const std::vector<Label> labels = thingLabels(record, findings(record)).value();
+    for (const Label &label : labels)
+        if (label.medium == LabelMedium::SquareCode && label.fits)
+            wanted.push_back("Square code of " + label.name + ". It says: " + label.words);
+    EXPECT_FALSE(wanted.empty());
+    EXPECT_EQ(drawn, wanted);
+}
+
 TEST(SectionLabels, nameEveryPlaceInTheClientsWords) {
     Case record = planned("idris");
     for (Thing &thing : record.things)
