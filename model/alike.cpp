@@ -36,13 +36,18 @@ double square(double x) {
 
 double alike(const ProblemItem &a, const ProblemItem &b) {
     constexpr double widthScaleCm = 1.0, heightScaleCm = 2.0, weightScale = 0.35, soundScale = 0.6;
-    constexpr double leastAlike = 0.05;
-    const double shape = shapesAlike(a.shape, b.shape);
-    if (shape == 0.0 || a.storage != b.storage)
+    constexpr double leastAlike = 0.05, farthestAlike = 6.0; // exp(-6.0 / 2) is under 0.05
+    if (a.storage != b.storage)
         return 0.0;
-    const double distance =
-        square((a.widthCm - b.widthCm) / widthScaleCm) + square((a.heightCm - b.heightCm) / heightScaleCm) +
-        square(std::log(a.weightKg / b.weightKg) / weightScale) + square((a.sound - b.sound) / soundScale);
+    const double size =
+        square((a.widthCm - b.widthCm) / widthScaleCm) + square((a.heightCm - b.heightCm) / heightScaleCm);
+    if (size > farthestAlike) // most pairs, and quicker to tell than the shapes
+        return 0.0;
+    const double shape = shapesAlike(a.shape, b.shape);
+    if (shape == 0.0)
+        return 0.0;
+    const double distance = size + square(std::log(a.weightKg / b.weightKg) / weightScale) +
+                            square((a.sound - b.sound) / soundScale);
     const double measure = shape * std::exp(-0.5 * distance);
     return measure < leastAlike ? 0.0 : measure;
 }

@@ -57,7 +57,7 @@ double wrongPicks(const Problem &problem, const Placement &placement) {
     for (int i = 0; i < count; ++i) {
         double share = 0; // of the uses of i that end with another thing
         for (int j = 0; j < count; ++j)
-            if (j != i)
+            if (j != i && near[placement.place[i]][placement.place[j]] > 0)
                 share += slip * alike(problem.items[i], problem.items[j]) *
                          near[placement.place[i]][placement.place[j]] / nearSame *
                          confusionThousandths(problem, placement.code[std::min(i, j)],

@@ -139,14 +139,6 @@ std::string runnerUpOf(const PlanProblem &built, const Placement &shown, int i, 
     return singleRunnerUp(built, shown, i, reason) + swapOf(built, reason, elsewhere);
 }
 
-/// Against the best other place, all else as it is; against another mark where no other place is possible.
-LineReason reasonOf(const Problem &problem, const Placement &shown, int i) {
-    Problem elsewhere = problem;
-    elsewhere.items[i].forbidden.push_back(shown.place[i]);
-    LineReason other = reason(elsewhere, shown, i);
-    return other.runnerUpPlace ? other : reason(problem, shown, i);
-}
-
 std::string markOf(const Case &record, const PlanLine &line) {
     const Marker *marker = markerIn(record, line.marker);
     return marker == nullptr ? "no mark" : lowerFirst(marker->name);
@@ -200,25 +192,38 @@ std::string minutesInWords(MilliMinutes minutes) {
            (tenths == 10 ? " minute" : " minutes");
 }
 
-Result<LineWhy> whyLine(const Case &record, const Findings &findings, const Id &thing) {
+WhyLines::WhyLines(const Case &record, PlanProblem built, Placement shown)
+    : m_record(record), m_built(std::move(built)), m_shown(std::move(shown)), m_reasons(m_built.problem) {}
+
+Result<WhyLines> WhyLines::of(const Case &record, const Findings &findings) {
     if (!record.plan || record.plan->lines.empty())
         return fail(ErrorCode::Missing, "There is no plan yet. Plan first.");
-    return planProblem(record, findings).and_then([&](const PlanProblem &built) -> Result<LineWhy> {
-        const auto shown = shownPlacement(built, *record.plan);
-        if (!shown)
-            return tl::unexpected(shown.error());
-        const auto found = std::find(built.things.begin(), built.things.end(), thing);
-        if (found == built.things.end())
-            return fail(ErrorCode::Missing, "That thing is not in this kitchen.");
-        const int i = static_cast<int>(found - built.things.begin());
-        const LineReason why = reasonOf(built.problem, *shown, i);
-        LineWhy out{becauseOf(record, built, *shown, i, why), runnerUpOf(built, *shown, i, why), {}, 0};
-        if (why.runnerUpPlace) {
-            out.runnerUpPlace = built.places[*why.runnerUpPlace];
-            out.runnerUpMinutes = static_cast<double>(why.price) / 1000;
-        }
-        return out;
-    });
+    auto built = planProblem(record, findings);
+    if (!built)
+        return tl::unexpected(built.error());
+    auto shown = shownPlacement(*built, *record.plan);
+    if (!shown)
+        return tl::unexpected(shown.error());
+    return WhyLines(record, std::move(*built), std::move(*shown));
+}
+
+Result<LineWhy> WhyLines::why(const Id &thing) const {
+    const auto found = std::find(m_built.things.begin(), m_built.things.end(), thing);
+    if (found == m_built.things.end())
+        return fail(ErrorCode::Missing, "That thing is not in this kitchen.");
+    const int i = static_cast<int>(found - m_built.things.begin());
+    const LineReason reason = m_reasons.elsewhere(m_shown, i);
+    LineWhy out{
+        becauseOf(m_record, m_built, m_shown, i, reason), runnerUpOf(m_built, m_shown, i, reason), {}, 0};
+    if (reason.runnerUpPlace) {
+        out.runnerUpPlace = m_built.places[*reason.runnerUpPlace];
+        out.runnerUpMinutes = static_cast<double>(reason.price) / 1000;
+    }
+    return out;
+}
+
+Result<LineWhy> whyLine(const Case &record, const Findings &findings, const Id &thing) {
+    return WhyLines::of(record, findings).and_then([&](const WhyLines &lines) { return lines.why(thing); });
 }
 
 std::vector<std::string> planChanges(const Case &before, const Case &after) {

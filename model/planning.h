@@ -47,6 +47,22 @@ struct LineWhy {
     double runnerUpMinutes = 0; // a week
 };
 [[nodiscard]] Result<LineWhy> whyLine(const Case &record, const Findings &findings, const Id &thing);
+
+/// The same for many lines of one plan, quicker.
+class WhyLines {
+public:
+    /// Fails with Missing if there is no plan, or if things or places changed since it was made.
+    [[nodiscard]] static Result<WhyLines> of(const Case &record, const Findings &findings);
+    [[nodiscard]] Result<LineWhy> why(const Id &thing) const;
+
+private:
+    WhyLines(const Case &record, PlanProblem built, Placement shown);
+
+    Case m_record;
+    PlanProblem m_built;
+    Placement m_shown;
+    LineReasons m_reasons;
+};
 /// Whether the thing may be overruled to `place`, and the price in minutes a week: what the whole plan costs
 /// more with that line so, all others changed as little as possible. Fails with Refused and says which rule,
 /// and for rules of safety that the fact itself has to be corrected.

@@ -26,7 +26,7 @@ SearchCost lineDelta(SearchState &state, int i, const Line &line) {
     return delta;
 }
 
-std::optional<Line> cheapestOther(SearchState &state, int i) {
+std::optional<Line> cheapestOther(SearchState &state, int i, bool elsewhere) {
     const SearchTables &tables = state.tables();
     const Line here{state.place(i), state.code(i)};
     std::optional<Line> best;
@@ -34,7 +34,7 @@ std::optional<Line> cheapestOther(SearchState &state, int i) {
     for (const int p : tables.allowedPlaces[i])
         for (const int c : tables.allowedCodes[i]) {
             const Line line{p, c};
-            if (line == here)
+            if (line == here || (elsewhere && p == here.place))
                 continue;
             const SearchCost delta = lineDelta(state, i, line);
             if (delta.penalty > 0 || (best && delta.cost >= least))
@@ -145,24 +145,40 @@ std::vector<LineReason::Term> differences(const Problem &problem, const Placemen
 
 } // namespace
 
-LineReason reason(const Problem &problem, const Placement &placement, int i) {
-    Problem plain = problem; // without the charge for changing a line
+LineReasons::LineReasons(Problem problem) : m_problem(std::move(problem)) {
+    Problem plain = m_problem; // without the charge for changing a line
     plain.shownPlace.clear();
-    const SearchTables tables(plain);
-    SearchState state(tables);
+    m_tables = std::make_shared<const SearchTables>(plain);
+}
+
+LineReason LineReasons::of(const Placement &placement, int i) const {
+    return against(placement, i, false);
+}
+
+LineReason LineReasons::elsewhere(const Placement &placement, int i) const {
+    LineReason other = against(placement, i, true);
+    return other.runnerUpPlace ? other : of(placement, i);
+}
+
+LineReason LineReasons::against(const Placement &placement, int i, bool elsewhere) const {
+    SearchState state(*m_tables);
     state.load(placement);
     LineReason reason;
-    findImpossible(problem, placement, i, reason);
+    findImpossible(m_problem, placement, i, reason);
     findSwap(state, i, reason);
-    const std::optional<Line> other = cheapestOther(state, i);
+    const std::optional<Line> other = cheapestOther(state, i, elsewhere);
     if (!other)
         return reason;
     reason.runnerUpPlace = other->place;
     reason.runnerUpCode = other->code;
-    reason.terms = differences(problem, placement, i, *other);
+    reason.terms = differences(m_problem, placement, i, *other);
     for (const LineReason::Term &term : reason.terms)
         reason.price += term.difference;
     return reason;
+}
+
+LineReason reason(const Problem &problem, const Placement &placement, int i) {
+    return LineReasons(problem).of(placement, i);
 }
 
 } // namespace model

@@ -5,6 +5,7 @@
 #include "model/typed.h"
 #include <algorithm>
 #include <array>
+#include <map>
 #include <sstream>
 
 namespace model {
@@ -58,20 +59,28 @@ std::vector<std::size_t> shelfOf(const Plan &plan, const Id &place) {
     return lines;
 }
 
-/// Those of the shelf whose name is that of `line`.
-std::vector<std::size_t> namesakes(const std::vector<ShortName> &names, const std::vector<std::size_t> &shelf,
-                                   std::size_t line) {
-    std::vector<std::size_t> same;
-    std::ranges::copy_if(shelf, std::back_inserter(same),
-                         [&](std::size_t other) { return sameName(names[other].name, names[line].name); });
+/// Of each line of the shelf those with its name: a name is tidied once, not once a pair.
+std::vector<std::vector<std::size_t>> namesakes(const std::vector<ShortName> &names,
+                                                const std::vector<std::size_t> &shelf) {
+    std::map<std::string, std::vector<std::size_t>> named;
+    std::vector<std::string> tidied;
+    for (const std::size_t line : shelf) {
+        tidied.push_back(typed::tidy(names[line].name));
+        named[tidied.back()].push_back(line);
+    }
+    std::vector<std::vector<std::size_t>> same;
+    for (const std::string &name : tidied)
+        same.push_back(named[name]);
     return same;
 }
 
 void tellApart(const Case &record, const Plan &plan, const std::vector<std::size_t> &shelf,
                std::vector<ShortName> &names) {
     const std::vector<ShortName> before = names;
-    for (const std::size_t line : shelf) {
-        const auto same = namesakes(before, shelf, line);
+    const auto alikes = namesakes(before, shelf);
+    for (std::size_t k = 0; k < shelf.size(); ++k) {
+        const std::size_t line = shelf[k];
+        const auto &same = alikes[k];
         if (same.size() < 2)
             continue;
         if (names[line].hers) {

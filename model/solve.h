@@ -2,6 +2,7 @@
 #include "model/evaluate.h"
 #include <cstdint>
 #include <functional>
+#include <memory>
 #include <optional>
 
 namespace model {
@@ -58,5 +59,23 @@ struct LineReason {
     MilliMinutes swapPrice = 0;
 };
 [[nodiscard]] LineReason reason(const Problem &problem, const Placement &placement, int i);
+
+struct SearchTables;
+
+/// Reasons of many lines of one problem: what they are worked out from is made once.
+class LineReasons {
+public:
+    explicit LineReasons(Problem problem);
+
+    [[nodiscard]] LineReason of(const Placement &placement, int i) const;
+    /// The runner-up in another place; with another mark where no other place is possible.
+    [[nodiscard]] LineReason elsewhere(const Placement &placement, int i) const;
+
+private:
+    [[nodiscard]] LineReason against(const Placement &placement, int i, bool elsewhere) const;
+
+    Problem m_problem;
+    std::shared_ptr<const SearchTables> m_tables;
+};
 
 } // namespace model

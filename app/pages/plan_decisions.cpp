@@ -194,16 +194,22 @@ void PlanPage::forgetOverrule() {
         say(tr("Taken back. Bring the plan up to date to let %1 move.").arg(nameOf(thing)));
 }
 
-std::vector<FindingRow> PlanPage::decisionRows() const {
-    std::vector<FindingRow> rows;
-    if (const auto figures = model::figuresOf(record(), m_session.findings())) {
+/// Worked out once a plan: it is the same at every line.
+QString PlanPage::figuresInWords() {
+    if (!m_figures) {
         QStringList words;
-        for (const auto &figure : *figures)
-            words << tr("%1: %2").arg(text(figure.name), text(figure.words()));
-        rows.push_back({.key = "figures",
-                        .question = tr("The plan in figures"),
-                        .answer = words.join(QStringLiteral(". "))});
+        if (const auto figures = model::figuresOf(record(), m_session.findings()))
+            for (const auto &figure : *figures)
+                words << tr("%1: %2").arg(text(figure.name), text(figure.words()));
+        m_figures = words.join(QStringLiteral(". "));
     }
+    return *m_figures;
+}
+
+std::vector<FindingRow> PlanPage::decisionRows() {
+    std::vector<FindingRow> rows;
+    if (const QString figures = figuresInWords(); !figures.isEmpty())
+        rows.push_back({.key = "figures", .question = tr("The plan in figures"), .answer = figures});
     if (!record().overrules.empty()) {
         QStringList words;
         for (const auto &wish : record().overrules)

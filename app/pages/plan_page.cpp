@@ -96,6 +96,8 @@ void PlanPage::refresh() {
             : std::vector<reports::Label>();
     m_rows.setRows(has ? lineRows() : std::vector<ListRow>{});
     m_whyThing = {};
+    m_whys.reset();
+    m_figures.reset();
     dropStaleOffer();
     refreshKicker();
     if (!lineInHand())
@@ -167,7 +169,10 @@ void PlanPage::refreshWhy() {
             rows.push_back({.key = text(sentence), .kind = "caution", .answer = text(sentence)});
     if (const PlanLine *line = lineInHand()) {
         if (m_whyThing != line->thing) {
-            const auto why = model::whyLine(record(), m_session.findings(), line->thing);
+            if (!m_whys)
+                m_whys = model::WhyLines::of(record(), m_session.findings());
+            const auto why =
+                m_whys->and_then([&](const model::WhyLines &lines) { return lines.why(line->thing); });
             m_why = why ? std::optional(*why) : std::nullopt;
             m_whyThing = line->thing;
             if (!why)

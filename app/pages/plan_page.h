@@ -49,7 +49,8 @@ private:
     [[nodiscard]] model::Result<void> setWording(model::Case &record, const model::Id &thing,
                                                  const QString &typed) const;
     [[nodiscard]] std::vector<FieldSpec> weightFields();
-    [[nodiscard]] std::vector<FindingRow> decisionRows() const;
+    QString figuresInWords();
+    [[nodiscard]] std::vector<FindingRow> decisionRows();
     [[nodiscard]] std::vector<FindingRow> comparisonRows() const;
     [[nodiscard]] std::vector<ActionRow> weightActions() const;
     void compare();
@@ -67,6 +68,9 @@ private:
 
     QString m_row;
     std::vector<reports::Label> m_labels;
+    std::optional<model::Result<model::WhyLines>>
+        m_whys; // of the plan that is shown, once they are asked for
+    std::optional<QString> m_figures;
     model::Id m_whyThing; // whose reasons m_why holds
     std::optional<model::LineWhy> m_why;
     std::shared_ptr<std::atomic<bool>> m_stop = std::make_shared<std::atomic<bool>>(false);
