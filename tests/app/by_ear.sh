@@ -10,6 +10,7 @@
 #   # program: NAME     another program, in the folder of PROGRAM, such as the gallery of controls
 #   # store: made       records of which the passphrase is known lie in the store already (tests/check/vault_case)
 #   # before: ARGUMENTS the program is run with these first, to the end, for instance to fill the store
+# FELTMARK_THEME: colours to begin with, as kept in the settings (dark); without it those of the system.
 # FELTMARK_QUIET_MS: so long must nothing be heard before a step is over (600); more on a busy machine.
 # In the whole script @STORE@ and @PAPERS@ stand for two new folders outside the private home that the tool makes.
 set -uo pipefail
@@ -32,6 +33,11 @@ attempt() {
     arguments=$(said run "$steps")
     [ -z "$(said program "$steps")" ] || program=$(dirname "$program")/$(said program "$steps")
     case $name in axtree-*) tool=(axtree --no-tree --strict --allow "$here/axtree/allowed") ;; *) tool=(hear --quiet-ms "$quiet") ;; esac
+    if [ -n "${FELTMARK_THEME:-}" ]; then
+        mkdir -p "$work/config/feltmark"
+        printf '[General]\ntheme=%s\n' "$FELTMARK_THEME" >"$work/config/feltmark/feltmark.ini"
+        tool+=(--env XDG_CONFIG_HOME="$work/config")
+    fi
     (
         set -e
         if [ -n "$(said store "$steps")" ]; then "$(dirname "$program")/../tests/check/vault_case" create "$work/store"; fi
@@ -65,7 +71,7 @@ if [ "${1:-}" = --one ]; then
     one "$2" "$3"
     exit
 fi
-[ $# -gt 0 ] || { sed -n '2,13s/^# \{0,1\}//p' "$0" >&2; exit 2; }
+[ $# -gt 0 ] || { sed -n '2,14s/^# \{0,1\}//p' "$0" >&2; exit 2; }
 program=$1
 shift
 mkdir -p "$logs"
