@@ -1,4 +1,5 @@
 #include "model/supplies.h"
+#include "model/appliance_marks.h"
 #include "model/kit.h"
 #include "model/typed.h"
 #include "model/usable_marks.h"
@@ -29,7 +30,7 @@ struct Counts {
     int clips = 0;
 };
 
-Counts counted(const Case &record) {
+Counts counted(const Case &record, const Findings &findings) {
     Counts out;
     for (const auto &line : record.plan->lines) {
         const auto thing = std::find_if(record.things.begin(), record.things.end(),
@@ -42,12 +43,36 @@ Counts counted(const Case &record) {
         const bool marked = !line.marker.empty() || !line.meanings.empty();
         out.clips += marked && thing->shape == Shape::Bag ? marksOn(*thing) : 0;
     }
+    for (const ApplianceMarks &appliance : applianceMarks(record, findings))
+        for (const SettingMark &setting : appliance.marks)
+            ++out.marks[setting.marker];
     out.marks.erase("");
     return out;
 }
 
+/// One for each place, and one for each unit of more than one place.
+int sectionCards(const Case &record) {
+    int cards = static_cast<int>(record.places.size());
+    for (const Unit &unit : record.units)
+        cards += std::ranges::count(record.places, unit.id, &Place::unit) > 1 ? 1 : 0;
+    return cards;
+}
+
 int withSpare(int count) {
     return count + (count + 9) / 10; // 10 %, rounded up
+}
+
+void addSections(const Case &record, const Findings &findings, std::vector<Supply> &out) {
+    if (!findings.readsBraille && !findings.readsLargePrint)
+        return;
+    const MarkMedium medium = findings.readsBraille ? MarkMedium::Braille : MarkMedium::LargePrint;
+    for (const Marker &label : kitOf(record)) {
+        if (label.medium != medium)
+            continue;
+        const int count = withSpare(sectionCards(record));
+        out.push_back({label.name + " for a section or shelf", count, count * label.cost, label.caution});
+        return;
+    }
 }
 
 void addHolders(const Case &record, const Counts &counts, std::vector<Supply> &out) {
@@ -115,11 +140,11 @@ std::string instead(const Case &record, const Findings &findings, const std::vec
 
 } // namespace
 
-std::vector<Supply> supplies(const Case &record) {
+std::vector<Supply> supplies(const Case &record, const Findings &findings) {
     std::vector<Supply> out;
     if (!record.plan)
         return out;
-    Counts counts = counted(record);
+    const Counts counts = counted(record, findings);
     for (const auto &marker : wholeKitOf(record)) { // in the order of the kit
         const auto found = counts.marks.find(marker.key);
         if (found == counts.marks.end() || ruledOut(marker, record))
@@ -127,6 +152,7 @@ std::vector<Supply> supplies(const Case &record) {
         const int count = withSpare(found->second);
         out.push_back({marker.name, count, count * marker.cost, marker.caution});
     }
+    addSections(record, findings, out);
     addHolders(record, counts, out);
     return out;
 }

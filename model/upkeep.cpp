@@ -133,12 +133,13 @@ void addDates(const Case &record, std::vector<UpkeepTask> &out) {
     out.insert(out.end(), dated.begin(), dated.end());
 }
 
-/// "in the fridge 5 to 7 days" of an opened pack; empty if the data say nothing.
-std::string openedWords(const KeepingTime &time) {
-    if (time.fridgeOpened.known())
-        return "in the fridge " + spanInWords(time.fridgeOpened);
-    if (time.pantryOpened.known())
+/// "in the fridge 5 to 7 days" of an opened pack: where it stands, or in the fridge if the data give a time
+/// only there; empty if they say nothing.
+std::string openedWords(const KeepingTime &time, Storage storage) {
+    if (storage == Storage::Dry && time.pantryOpened.known())
         return "in the cupboard " + spanInWords(time.pantryOpened);
+    if (storage != Storage::Freezer && time.fridgeOpened.known())
+        return "in the fridge " + spanInWords(time.fridgeOpened);
     return "";
 }
 
@@ -147,7 +148,7 @@ std::vector<std::pair<std::string, std::string>> openedGroups(const Case &record
     std::vector<std::pair<std::string, std::string>> out;
     for (const auto &thing : record.things) {
         const KeepingTime *time = thing.keepingRow ? keepingTime(*thing.keepingRow) : nullptr;
-        const std::string words = time == nullptr ? "" : openedWords(*time);
+        const std::string words = time == nullptr ? "" : openedWords(*time, thing.storage);
         if (words.empty())
             continue;
         const auto found =

@@ -154,10 +154,9 @@ WorkStep clearing() {
 WorkStep sortingOut(const std::vector<DatedThing> &old) {
     constexpr double minutesEach = 0.5;
     WorkStep step;
-    step.step =
-        "Sort out by date. Read each aloud and ask about each before it goes. Use by is about safety, "
-        "best before "
-        "about quality. Never taste.";
+    step.step = "Sort out by date. Read out each, through the interpreter where there is one, and ask about "
+                "each before "
+                "it goes. Use by is about safety, best before about quality. Never taste.";
     for (const DatedThing &one : old)
         step.first.push_back(one.sentence);
     step.minutes = static_cast<int>(std::ceil(2 + minutesEach * static_cast<double>(old.size())));

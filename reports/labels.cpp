@@ -8,6 +8,7 @@
 #include "reports/paper_fields.h"
 #include "reports/utf8.h"
 #include <algorithm>
+#include <map>
 
 namespace reports {
 
@@ -141,16 +142,16 @@ Result<void> addLabels(const Makings &makings, const PlanLine &line, std::vector
     return {};
 }
 
-/// The groups that most things of a place belong to, in the client's words.
-std::string groupsOf(const Case &record, const Id &place) {
+/// The groups or sub-categories that most things of a place belong to, in the client's words.
+std::string kindsIn(const Case &record, const Id &place, std::string Thing::*kind) {
     std::vector<std::pair<int, std::string>> counts; // negative, so that the most come first
     for (const PlanLine *line : linesOn(*record.plan, place)) {
         const Thing *thing = thingOf(record, line->thing);
-        if (!thing || thing->medicine || thing->own || thing->group.empty())
+        if (!thing || thing->medicine || thing->own || (thing->*kind).empty())
             continue;
-        const auto found = std::ranges::find(counts, thing->group, &std::pair<int, std::string>::second);
+        const auto found = std::ranges::find(counts, thing->*kind, &std::pair<int, std::string>::second);
         if (found == counts.end())
-            counts.emplace_back(-1, thing->group);
+            counts.emplace_back(-1, thing->*kind);
         else
             --found->first;
     }
@@ -176,8 +177,34 @@ Result<Label> edgeLabel(const Makings &makings, Label label) {
     return printFitted(std::move(label), face, never);
 }
 
+/// What each place of the walk is called on its label: its groups; where two places have the same, what is
+/// more specific; where that is the same too, the name of the place with it.
+std::map<Id, std::string> placeNames(const Case &record) {
+    std::map<Id, std::string> names;
+    for (const Place &place : record.places) {
+        const std::string groups = kindsIn(record, place.id, &Thing::group);
+        names[place.id] = place.own ? std::string("own") : groups.empty() ? place.name : groups;
+    }
+    const auto changeTwice = [&](const auto &better) {
+        const std::map<Id, std::string> before = names;
+        for (const Place &place : record.places) {
+            const std::string &name = before.at(place.id);
+            const auto same = [&](const auto &other) { return sameName(other.second, name); };
+            if (std::ranges::count_if(before, same) > 1 && name != place.name)
+                names[place.id] = better(place, name);
+        }
+    };
+    changeTwice([&](const Place &place, const std::string &name) {
+        const std::string kinds = kindsIn(record, place.id, &Thing::sub);
+        return kinds.empty() ? name : kinds;
+    });
+    changeTwice([](const Place &place, const std::string &name) { return name + ", " + place.name; });
+    return names;
+}
+
 /// The section first if it has more than one place, then its places from the top.
-std::vector<Label> labelsOfUnit(const Case &record, const Findings &findings, const Unit &unit) {
+std::vector<Label> labelsOfUnit(const Case &record, const Findings &findings, const Unit &unit,
+                                const std::map<Id, std::string> &names) {
     const auto places = placesOf(record, unit.id);
     const LabelMedium medium = findings.readsBraille ? LabelMedium::Braille : LabelMedium::LargePrint;
     std::vector<Label> labels;
@@ -191,13 +218,8 @@ std::vector<Label> labelsOfUnit(const Case &record, const Findings &findings, co
     };
     if (places.size() > 1)
         add(*places.front(), unit.name, unit.name), labels.back().where = doorCard.where;
-    for (const Place *place : places) {
-        const std::string groups = groupsOf(record, place->id);
-        add(*place, placeWords(record, place->id),
-            place->own       ? std::string("own")
-            : groups.empty() ? place->name
-                             : groups);
-    }
+    for (const Place *place : places)
+        add(*place, placeWords(record, place->id), names.at(place->id));
     return labels;
 }
 
@@ -227,8 +249,9 @@ Result<std::vector<Label>> sectionLabels(const Case &record, const Findings &fin
     if (!findings.readsBraille && !findings.readsLargePrint)
         return labels;
     const Makings makings = makingsOf(record, findings);
+    const std::map<Id, std::string> names = placeNames(record);
     for (const Unit *unit : walk(record))
-        for (Label &label : labelsOfUnit(record, findings, *unit)) {
+        for (Label &label : labelsOfUnit(record, findings, *unit, names)) {
             auto made = edgeLabel(makings, std::move(label));
             if (!made)
                 return tl::unexpected(made.error());

@@ -13,7 +13,7 @@ using namespace model;
 namespace {
 
 Fields supplyFields(const Case &record, const Findings &findings) {
-    const std::vector<Supply> needed = supplies(record);
+    const std::vector<Supply> needed = supplies(record, findings);
     std::vector<Fields> list;
     for (const Supply &supply : needed) {
         Fields fields;

@@ -128,7 +128,7 @@ void UpkeepPage::showFindings() {
                         .answer = answer,
                         .reason = text(task.source)});
     }
-    const auto needed = model::supplies(record());
+    const auto needed = model::supplies(record(), m_session.findings());
     QStringList names;
     for (const auto &supply : needed)
         names << tr("%1 %2").arg(supply.count).arg(text(supply.name));

@@ -6,6 +6,7 @@
 #include "tests/model/random_kitchen.h"
 #include <CLI/CLI.hpp>
 #include <algorithm>
+#include <atomic>
 #include <chrono>
 #include <cmath>
 #include <cstdio>
@@ -119,15 +120,16 @@ void quality(const Arguments &arguments, const Kitchen &kitchen, double seconds,
 /// obeyed.
 void large(const Arguments &arguments) {
     const Problem problem = fixtures::randomKitchen(5, 1500);
-    int told = 0;
+    std::atomic<int> told = 0;
     Solution solution;
+    bool legal = false;
     SolveOptions whole = options(arguments, 1, 1);
-    whole.threads = 1;
     whole.progress = [&told](double) { ++told; };
     const Milliseconds first = timed([&] {
         const SearchTables tables(problem);
         SearchState state(tables);
         construct(state);
+        legal = state.legal();
     });
     const ProcessorTime processor;
     const Milliseconds all = timed([&] { solution = solve(problem, whole); });
@@ -138,11 +140,12 @@ void large(const Arguments &arguments) {
     rusage used{};
     getrusage(RUSAGE_SELF, &used);
     std::printf(
-        "1,500 things / %zu places: %s; built in %.0f ms, 1 s of moves for two threads on one in %.0f ms "
+        "1,500 things / %zu places: %s; first plan in %.0f ms (%s), 1 s of moves on %d threads in %.0f ms "
         "(processor %.0f ms), progress told %d times, stopped at once after %.0f ms; %ld MB at most\n",
         problem.places.size(),
         solution.placement && brokenRules(problem, *solution.placement).empty() ? "legal plan" : "NO PLAN",
-        first, all, spent, told, stop, used.ru_maxrss / 1024);
+        first, legal ? "legal" : "not yet legal", arguments.threads, all, spent, told.load(), stop,
+        used.ru_maxrss / 1024);
 }
 
 struct Edit {

@@ -43,7 +43,7 @@ void printPlaces(const Case &record) {
 
 void printWork(const Case &record, const Findings &findings, Date on) {
     std::cout << "Supplies\n";
-    for (const Supply &supply : supplies(record))
+    for (const Supply &supply : supplies(record, findings))
         std::cout << "    " << supply.count << ' ' << supply.name << ", " << priceInWords(supply.cost, record)
                   << '\n';
     for (const BannedMaterial &banned : bannedMaterials(record, findings))

@@ -234,13 +234,14 @@ TEST(SafetyRule, chemicalsShareNoPlaceWithFoodOrTableware) {
         EXPECT_FALSE(here.contains('C') && here.contains('T')) << placeWords(record, place);
 }
 
-TEST(SafetyRule, foodWithTheAvoidedAllergenSharesNoPlaceWithOtherFood) {
+TEST(SafetyRule, foodWithTheAvoidedAllergenSharesNoPlaceWithOtherFoodOrBareTools) {
     for (const Case &record : {planned(demo::nora()), planned(demo::idris()), planned(demo::tilda())}) {
         std::map<Id, std::set<bool>> avoided;
         for (const auto &line : record.plan->lines) {
             const auto thing = std::find_if(record.things.begin(), record.things.end(),
                                             [&](const Thing &t) { return t.id == line.thing; });
-            if (thing->klass == Klass::Food)
+            const std::set bare{Shape::Tool, Shape::Pan, Shape::Plate, Shape::Bowl, Shape::Mug};
+            if (thing->klass == Klass::Food || (touchesFood(*thing) && bare.contains(thing->shape)))
                 avoided[line.place].insert(hasAvoidedAllergen(*thing, record.diet));
         }
         for (const auto &[place, here] : avoided)

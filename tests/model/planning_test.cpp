@@ -151,7 +151,7 @@ TEST_P(PlanOfDemo, aPriceIsTheDifferenceOfTheObjectives) {
 
 TEST_P(PlanOfDemo, noSupplyIsMagneticOrRubberUnlessAskedAndSafe) {
     const Case &record = plannedDemo(GetParam());
-    const auto list = supplies(record);
+    const auto list = supplies(record, findingsOf(record, on));
     EXPECT_FALSE(list.empty());
     for (const auto &supply : list) {
         EXPECT_GT(supply.count, 0);

@@ -1,9 +1,11 @@
+#include "model/appliance_marks.h"
 #include "model/demo.h"
 #include "model/kit.h"
 #include "model/supplies.h"
 #include "tests/model/fixtures.h"
 #include <algorithm>
 #include <gmock/gmock.h>
+#include <set>
 
 namespace {
 
@@ -32,7 +34,7 @@ Case withElevenBands() {
 }
 
 TEST(Supplies, haveTenPercentSpareRoundedUp) {
-    const auto list = supplies(withElevenBands());
+    const auto list = supplies(withElevenBands(), findingsOf(withElevenBands(), on));
     ASSERT_NE(supplyNamed(list, "ribbed silicone band"), nullptr);
     EXPECT_EQ(supplyNamed(list, "ribbed silicone band")->count, 13); // 11 and 2 spare
 }
@@ -40,14 +42,21 @@ TEST(Supplies, haveTenPercentSpareRoundedUp) {
 TEST(Supplies, holdWhatCarriesTheMarksAtThePricesThatWereSet) {
     Case record = withElevenBands();
     record.upkeep = UpkeepWishes{.id = newId(), .currency = "pounds", .clipPrice = 0.5, .potPrice = 4};
-    const auto list = supplies(record);
+    const auto list = supplies(record, findingsOf(record, on));
     const Supply *clip = supplyNamed(list, "clip for a bag, that carries its mark");
     ASSERT_NE(clip, nullptr);
     EXPECT_EQ(clip->count, 13);
     EXPECT_DOUBLE_EQ(clip->cost, 6.5);
     EXPECT_DOUBLE_EQ(supplyNamed(list, "pot for marks taken off empty packs")->cost, 4);
     const double bands = 13 * markerIn(record, "ribbed-band")->cost;
-    EXPECT_DOUBLE_EQ(totalCost(list), bands + 6.5 + 4);
+    const Supply *cards = supplyNamed(list, "large-print label for a section or shelf");
+    ASSERT_NE(cards, nullptr);
+    double controls = 0;
+    for (const Supply &supply : list)
+        if (supply.name != "ribbed silicone band" && &supply != clip && &supply != cards &&
+            !supply.name.starts_with("pot"))
+            controls += supply.cost;
+    EXPECT_DOUBLE_EQ(totalCost(list), bands + cards->cost + controls + 6.5 + 4);
     EXPECT_EQ(priceInWords(10.5, record), "10.50 pounds");
     EXPECT_EQ(priceInWords(10.5, demo::nora()), "10.50");
 }
@@ -57,14 +66,40 @@ TEST(Supplies, leaveOutWhatTheAnswersRuleOutToday) {
     record.plan = Plan{};
     for (const char *key : {"magnet", "one-band", "cord"})
         record.plan->lines.push_back({record.things[0].id, record.places[0].id, 0, key, {}, ""});
-    const auto list = supplies(record);
+    const auto list = supplies(record, findingsOf(record, on));
     EXPECT_NE(supplyNamed(list, "knotted cord"), nullptr);
     for (const char *name : {"magnet strip", "rubber band"})
         EXPECT_EQ(supplyNamed(list, name), nullptr) << name;
 }
 
+TEST(Supplies, countTheLabelsOfSectionsAndTheMarksOfControls) {
+    Case record = demo::idris(); // reads braille
+    record.plan = Plan{};
+    record.plan->lines.push_back({record.things[0].id, record.places[0].id, 0, "", {}, ""});
+    const Findings findings = findingsOf(record, on);
+    std::set<Id> units;
+    for (const Place &place : record.places)
+        units.insert(place.unit);
+    int cards = static_cast<int>(record.places.size());
+    for (const Id &unit : units)
+        cards += std::ranges::count(record.places, unit, &Place::unit) > 1 ? 1 : 0;
+    int controls = 0;
+    for (const ApplianceMarks &appliance : applianceMarks(record, findings))
+        controls += static_cast<int>(appliance.marks.size());
+    const auto list = supplies(record, findings);
+    const Supply *labels = supplyNamed(list, "braille label for a section or shelf");
+    ASSERT_NE(labels, nullptr);
+    EXPECT_EQ(labels->count, cards + (cards + 9) / 10);
+    int marks = 0;
+    for (const Supply &supply : list)
+        if (&supply != labels && !supply.name.starts_with("pot"))
+            marks += supply.count;
+    EXPECT_GE(marks, controls);
+    EXPECT_GT(controls, 0);
+}
+
 TEST(Supplies, areNoneWithoutAPlan) {
-    EXPECT_THAT(supplies(demo::nora()), IsEmpty());
+    EXPECT_THAT(supplies(demo::nora(), findingsOf(demo::nora(), on)), IsEmpty());
 }
 
 const BannedMaterial *bannedWith(const std::vector<BannedMaterial> &all, const std::string &words) {

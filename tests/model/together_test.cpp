@@ -89,9 +89,10 @@ TEST(Together, hasOneLegalPlanWithEachLabelInTwoMedia) {
 }
 
 TEST(Together, buysBothLabelsAndCountsBothInMinutes) {
-    const Case record = withPlan(couple());
+    const Together both = couple();
+    const Case record = withPlan(both);
     std::vector<std::string> names;
-    for (const Supply &supply : supplies(record))
+    for (const Supply &supply : supplies(record, both.findings))
         names.push_back(supply.name);
     EXPECT_THAT(names, Contains("braille label and large-print label"));
     const Marker *label = markerIn(record, "braille");

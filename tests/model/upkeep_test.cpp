@@ -2,6 +2,7 @@
 #include "model/demo.h"
 #include "model/keeping_times.h"
 #include "model/upkeep.h"
+#include "tests/model/visit_clients.h"
 #include <gmock/gmock.h>
 
 namespace {
@@ -181,6 +182,25 @@ TEST(Upkeep, guidanceGivesWayToThePrintedDateAndNamesItsSource) {
     EXPECT_THAT(opened->source, HasSubstr("version 128"));
     EXPECT_NE(taskWith(tasks, "never top up"), nullptr);
     EXPECT_THAT(taskWith(tasks, "nobody read is not known")->source, "common practice");
+}
+
+/// FoodKeeper, version 128: rice (row 338) opened keeps 1 year in the pantry and 6 months in the fridge;
+/// olive oil (row 227) 3-5 months in the pantry; canned goods low in acid (row 372) opened only in the
+/// fridge.
+TEST(Upkeep, openedPacksKeepAsLongAsWhereTheyStand) {
+    const auto tasks = upkeepTasks(fixtures::visitClients().front(), day(2026, 11, 25));
+    const auto wordsOn = [&](const std::string &name) {
+        for (const UpkeepTask &task : tasks)
+            if (task.task.starts_with("Once opened") &&
+                (task.task.find(": " + name) != std::string::npos ||
+                 task.task.find(", " + name + ".") != std::string::npos ||
+                 task.task.find(", " + name + ",") != std::string::npos))
+                return task.task;
+        return std::string();
+    };
+    EXPECT_THAT(wordsOn("rice"), HasSubstr("in the cupboard 1 year"));
+    EXPECT_THAT(wordsOn("olive oil"), HasSubstr("in the cupboard 3 to 5 months"));
+    EXPECT_THAT(wordsOn("chickpeas"), HasSubstr("in the fridge 3 to 4 days"));
 }
 
 TEST(Upkeep, newStockStandsBehindOnlyWhereOneSideMayGoUnnoticed) {

@@ -1,5 +1,6 @@
 #include "model/evaluate.h"
 #include "model/kit.h"
+#include "model/meanings.h"
 #include "model/planning.h"
 #include "model/supplies.h"
 #include "model/upkeep.h"
@@ -88,7 +89,7 @@ TEST_P(VisitClient, neverHasTheSameMarkOnLookAlikesOfOneShelf) {
 
 TEST_P(VisitClient, buysNothingThatIsBannedAndKeepsChemicalsFromFood) {
     const Case &record = planned(GetParam());
-    for (const Supply &supply : supplies(record))
+    for (const Supply &supply : supplies(record, findingsOf(record, on)))
         for (const Marker &marker : wholeKitOf(record))
             EXPECT_FALSE(marker.name == supply.name && ruledOut(marker, record)) << supply.name;
     for (const PlanLine &a : record.plan->lines)
@@ -114,6 +115,20 @@ TEST(VisitClients, whereNoPairIsToldApartNoTouchMarkIsPlannedAndTheMedicinesStay
         if (thingOf(record, line.thing).medicine) {
             EXPECT_EQ(line.place, thingOf(record, line.thing).place) << thingOf(record, line.thing).name;
         }
+}
+
+TEST(VisitClients, whereNoMarkMeansDangerALabelSaysIt) {
+    const Case &record = planned(Varying);
+    for (const char *name : {"bleach", "kitchen spray"}) {
+        const PlanLine &line = lineOf(record, name);
+        const Marker *marker = markerIn(record, line.marker);
+        ASSERT_NE(marker, nullptr) << name;
+        EXPECT_EQ(marker->medium, MarkMedium::LargePrint);
+        EXPECT_THAT(line.labelText, HasSubstr(", danger"));
+    }
+    EXPECT_EQ(lineOf(record, "insulin").marker, "") << "the label of a medicine is the pharmacist's";
+    EXPECT_THAT(meaningsTold(record, record.plan->meaningMarks),
+                testing::Contains(HasSubstr("A label in words tells it on: bleach")));
 }
 
 TEST(VisitClients, oneSideNotAttendedPutsNewStockOnlyBehind) {

@@ -173,6 +173,20 @@ TEST(Labels, areDrawnAsSquareCodesOnTheSheet) {
     EXPECT_EQ(drawn, wanted);
 }
 
+TEST(SectionLabels, ofTwoPlacesOfOneUnitAreNeverTheSame) {
+    for (const char *name : {"nora", "idris", "tilda"}) {
+        Case record = planned(name);
+        for (Thing &thing : record.things)
+            thing.group = thing.klass == Klass::Food ? "food" : "else"; // as if nobody had sorted them
+        const auto labels = sectionLabels(record, findings(record)).value();
+        std::set<std::pair<Id, std::string>> seen;
+        for (const Label &label : labels) {
+            const auto place = std::ranges::find(record.places, label.place, &Place::id);
+            EXPECT_TRUE(seen.emplace(place->unit, label.words).second) << name << ": " << label.words;
+        }
+    }
+}
+
 TEST(SectionLabels, nameEveryPlaceInTheClientsWords) {
     Case record = planned("idris");
     for (Thing &thing : record.things)
