@@ -75,17 +75,48 @@ bool improveByCodes(SearchState &state, int i, int j) {
     return false;
 }
 
+/// The place with the code as it is, then the code; true if something changed.
+bool improveQuickly(SearchState &state, int i) {
+    bool improved = false;
+    for (const int p : state.tables().allowedPlaces[i]) {
+        const int here = state.place(i);
+        const SearchCost delta = p == here ? SearchCost{} : state.moveDeltaWithin(i, p, 0);
+        if (p != here && better(delta, p < here)) {
+            state.put(i, p, delta);
+            improved = true;
+        }
+    }
+    for (const int c : state.tables().allowedCodes[i]) {
+        const SearchCost delta = state.codeDelta(i, c);
+        if (c != state.code(i) && better(delta, c < state.code(i))) {
+            state.setCode(i, c, delta);
+            improved = true;
+        }
+    }
+    return improved;
+}
+
+void polishQuickly(SearchState &state) {
+    constexpr int mostSweeps = 3;
+    bool improved = true;
+    for (int sweep = 0; improved && sweep < mostSweeps; ++sweep) {
+        improved = false;
+        for (int i = 0; i < state.tables().items; ++i)
+            improved |= improveQuickly(state, i);
+    }
+}
+
 } // namespace
 
 void polish(SearchState &state) {
-    constexpr int mostForPairs = 400; // above, to try every exchange would take seconds
+    constexpr int mostForPairs = 400; // above, to try everything would take seconds
     const int items = state.tables().items;
+    if (items > mostForPairs)
+        return polishQuickly(state);
     for (bool improved = true; improved;) {
         improved = false;
         for (int i = 0; i < items; ++i)
             improved |= improveLine(state, i);
-        if (items > mostForPairs)
-            continue;
         for (int i = 0; i < items; ++i)
             for (int j = i + 1; j < items; ++j) {
                 improved |= improveByPlaces(state, i, j);
