@@ -18,7 +18,21 @@ void Speaker::say(const QString &text) const {
 
 QString Speaker::nameOf(QQuickItem *item) const {
     QAccessibleInterface *face = item ? QAccessible::queryAccessibleInterface(item) : nullptr;
-    return face ? face->text(QAccessible::Name) : QString();
+    if (!face)
+        return {};
+    const QString name = face->text(QAccessible::Name);
+    // An answer says little without its question.
+    const QAccessibleInterface *group = face->role() == QAccessible::RadioButton ? face->parent() : nullptr;
+    return group && group->role() == QAccessible::Grouping
+               ? group->text(QAccessible::Name) + QLatin1Char(' ') + name
+               : name;
+}
+
+void Speaker::tellFocus(QQuickItem *item) const {
+    if (!item)
+        return;
+    QAccessibleEvent event(item, QAccessible::Focus);
+    QAccessible::updateAccessibility(&event);
 }
 
 } // namespace app

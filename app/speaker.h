@@ -16,6 +16,9 @@ public:
     Q_INVOKABLE void say(const QString &text) const;
     /// What the screen reader calls an item, empty for none.
     Q_INVOKABLE [[nodiscard]] QString nameOf(QQuickItem *item) const;
+    /// Tells the screen reader once more where the focus is: on a window that has just come up it speaks of
+    /// the window alone.
+    Q_INVOKABLE void tellFocus(QQuickItem *item) const;
 };
 
 } // namespace app

@@ -45,7 +45,7 @@ const std::vector<PlaceRow> places{
      "cutlery daily, tin opener 4/week, peeler, scissors"},
     {5, "middle drawer", Drawer, 60, 45, 22, 55, Light::Dim, Storage::Dry,
      "wooden spoons daily, tea towels, measuring spoons"},
-    {5, "bottom drawer", Drawer, 74, 50, 30, 30, Light::Dim, Storage::Dry,
+    {5, "bottom drawer", Drawer, 74, 50, 24, 30, Light::Dim, Storage::Dry,
      "small saucepan 5/week, large saucepan 3/week, frying pan 4/week"},
     {6, "shelf", Shelf, 74, 50, 50, 35, Light::Dim, Storage::Dry,
      "washing-up liquid daily, dishwasher tablets 4/week, bleach, kitchen spray 3/week, laundry liquid, "

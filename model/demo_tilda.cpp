@@ -24,7 +24,7 @@ const std::vector<PlaceRow> places{
      "2 chopped tomatoes, 3 soup, baked beans, rice pudding, peach slices"},
     {1, "second shelf", Shelf, 54, 35, 28, 117, Light::Fair, Storage::Dry,
      "tea daily, coffee daily, sweetener daily, marmalade daily, jam"},
-    {1, "third shelf", Shelf, 54, 35, 33, 86, Light::Fair, Storage::Dry,
+    {1, "third shelf", Shelf, 54, 35, 30, 86, Light::Fair, Storage::Dry,
      "porridge oats daily, corn flakes, biscuits daily"},
     {1, "bottom shelf", Shelf, 54, 35, 30, 56, Light::Dim, Storage::Dry, "flour, sugar weekly, rice, pasta"},
     {2, "worktop", Counter, 94, 55, 0, 90, Light::Bright, Storage::Dry,

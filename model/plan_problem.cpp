@@ -1,4 +1,5 @@
 #include "model/evaluate.h"
+#include "model/packs.h"
 #include "model/plan_places.h"
 #include "model/plan_safety.h"
 #include "model/planning.h"
@@ -48,10 +49,11 @@ bool standsInColumns(Shape shape) {
 
 double runWidth(const Thing &thing) {
     const double width = thing.width->value.value;
-    if (!standsInColumns(thing.shape) || thing.count.value_or(1) <= 1)
+    const int packs = packsOf(thing);
+    if (!standsInColumns(thing.shape) || packs == 1)
         return width;
     const double behind = std::max(1.0, std::floor(columnDepthCm / thing.depth->value.value));
-    const double columns = std::ceil(*thing.count / behind);
+    const double columns = std::ceil(packs / behind);
     return columns * width;
 }
 

@@ -1,6 +1,7 @@
 #include "model/supplies.h"
 #include "model/appliance_marks.h"
 #include "model/kit.h"
+#include "model/packs.h"
 #include "model/typed.h"
 #include "model/usable_marks.h"
 #include <algorithm>
@@ -14,7 +15,7 @@ int marksOn(const Thing &thing) {
     const bool pile = thing.shape == Shape::Mug || thing.shape == Shape::Plate ||
                       thing.shape == Shape::Bowl || thing.shape == Shape::Pan || thing.shape == Shape::Tool ||
                       thing.shape == Shape::Other;
-    return pile ? 1 : std::max(1, thing.count.value_or(1));
+    return pile ? 1 : packsOf(thing);
 }
 
 std::string markOfMeaning(const Plan &plan, const std::string &meaning) {

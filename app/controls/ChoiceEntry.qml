@@ -34,6 +34,7 @@ Column {
         if (entry.unavailable)
             speaker.say(entry.unavailable);
         else if (index !== entry.chosenIndex) {
+            telling.before = entry.note;
             entry.chosen(entry.choices[index]);
             telling.restart();
         }
@@ -153,9 +154,13 @@ Column {
     Timer {
         id: telling
 
+        property string before
+
         interval: 0
         onTriggered: if (entry.error)
             speaker.say(entry.error)
+        else if (entry.note && entry.note !== telling.before)
+            speaker.say(entry.note)
     }
     Speaker {
         id: speaker

@@ -48,7 +48,7 @@ Rectangle {
             text: finding.answer
             strong: true
             silent: true
-            font.pixelSize: Theme.heading2
+            font.pixelSize: finding.answer.length > 60 ? Theme.body : Theme.heading2 // a sentence is no heading
         }
         Words {
             visible: finding.reason !== ""

@@ -4,7 +4,7 @@ import Feltmark
 
 // A form from a FormModel: one field below the other, Tab goes from field to field, errors and results beside them.
 // A change of values never moves the focus and never rebuilds a field.
-// Properties: model. Signals: edited(key, value); typing(key, text) a second after typing stopped. Functions: focusFirst(), focusKey(key) (false if there is none).
+// Properties: model. Signals: edited(key, value); typing(key, text) a second after typing stopped. Functions: focusFirst(), focusKey(key) (false if there is none), keyInHand().
 // Use: FormView { model: page.sight.form; onEdited: (key, value) => page.sight.edit(key, value) }
 Column {
     id: form
@@ -22,6 +22,13 @@ Column {
             }
         }
         return false;
+    }
+    // The field that has the focus; empty: none has.
+    function keyInHand(): string {
+        for (let item = form.Window.activeFocusItem; item; item = item.parent)
+            if (item instanceof FormField)
+                return (item as FormField).key;
+        return "";
     }
     function focusFirst(): void {
         for (let i = 0; i < fields.count; ++i) {

@@ -3,6 +3,7 @@ import Feltmark
 
 // A page: small line, heading (takes the focus when the page opens), then two panes from 48 em, one column below that.
 // Properties: shell; title; kicker (small line above); aside: [...] (right pane, or after the entry in one column);
+// opening (spoken after the heading, for a page that is read before it is filled in);
 // below: [...] (under the entry, after the aside in one column); commands (names of keys of shell.keys that it answers).
 // Its own children are the entry: what is asked here. Signal: command(name). Functions: focusHeading(), focusBack().
 // Use: PageView { id: page; title: qsTr("Sight"); required property SightViewModel sight
@@ -14,6 +15,7 @@ FocusScope {
     required property ShellViewModel shell
     property string title: page.shell.pageTitle
     property string kicker
+    property string opening // spoken after the heading; shown where the page shows it
     property var commands: [] // texts
     property bool stepsInPage: Theme.em(Window.width) < 60 && page.shell.hasSteps
     readonly property bool twoPanes: Theme.em(Window.width) >= 48 && aside.implicitHeight > 0
@@ -99,7 +101,12 @@ FocusScope {
                     objectName: "pageHeading"
                     level: 1
                     text: page.title
-                    detail: page.kicker
+                    detail: page.kicker || (heading.openingTold ? "" : page.opening)
+
+                    property bool openingTold: false
+
+                    onActiveFocusChanged: if (!heading.activeFocus)
+                        heading.openingTold = true
                 }
             }
             Column {

@@ -41,6 +41,11 @@ Column {
         StepRow {
             id: row
 
+            // Tab comes to the step that is open.
+            onHereChanged: if (row.here)
+                list.currentIndex = row.index
+            Component.onCompleted: if (row.here)
+                list.currentIndex = row.index
             position: qsTr("%1 of %2").arg(row.index + 1).arg(rows.count)
             activeFocusOnTab: row.activeFocus || row.index === Math.min(list.currentIndex, rows.count - 1)
             onOpened: {

@@ -9,7 +9,8 @@ import "joined.js" as Joined
 // multiline (Return makes a line; Ctrl+Return accepts).
 // Signals: accepted(text) on Return and when the field is left, if the text was changed; typed(text) at each letter;
 // returned() at every Return.
-// What is typed stays until `value` changes to something else; with an error it stays, and the error is spoken.
+// What is typed stays until `value` changes to something else; with an error it stays, and the error is spoken, with
+// the label if the field was left. A new result (`note`) is spoken too.
 // Use: TextEntry { label: qsTr("Width"); unit: qsTr("cm"); value: vm.width; error: vm.widthError; onAccepted: t => vm.setWidth(t) }
 Column {
     id: entry
@@ -83,9 +84,19 @@ Column {
             function handOver(): void {
                 if (!area.isUnsaved())
                     return;
+                const before = entry.note;
                 area.handedOver = area.text;
                 entry.accepted(area.text);
-                telling.restart();
+                area.tell(before);
+            }
+            // What came of it. Left with the page, this entry is gone a moment later.
+            function tell(before: string): void {
+                if (entry.error && area.activeFocus)
+                    telling.restart();
+                else if (entry.error)
+                    speaker.say(qsTr("%1: %2").arg(entry.label).arg(entry.error));
+                else if (entry.note && entry.note !== before)
+                    speaker.say(entry.note);
             }
 
             width: entry.width - (unit.visible ? unit.width + Theme.gap : 0)

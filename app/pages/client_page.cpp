@@ -315,18 +315,20 @@ void ClientPage::command(const QString &name) {
 }
 
 void ClientPage::startVisit() {
+    QString words;
     if (!m_session.visit()) {
         model::Visit visit;
         visit.id = model::newId();
         visit.date = m_session.today();
         visit.startMinute = QTime::currentTime().msecsSinceStartOfDay() / 60'000;
         visit.number = static_cast<int>(record().visits.size()) + 1;
-        const QString words = tr("Visit %1 started").arg(visit.number);
+        words = tr("Visit %1 started").arg(visit.number);
         if (!change(words, "visit.started", [&](Case &r) { r.visits.push_back(visit); }))
             return;
-        sayAfterFocus(words + QLatin1Char('.'));
+        words += QLatin1Char('.');
     }
     m_shell.goTo(record().visits.size() > 1 ? QStringLiteral("followup") : QStringLiteral("safety"));
+    sayAfterFocus(words, ShellViewModel::pageIsReadMs);
 }
 
 } // namespace app

@@ -43,6 +43,9 @@ public:
     void edit(const QString &key, const QString &value) override;
     void act(const QString &key) override;
 
+protected:
+    [[nodiscard]] bool isGap(const FormField &field) const override;
+
 private:
     [[nodiscard]] FieldSpec resultField(const model::TestInfo &info, model::Side side);
     [[nodiscard]] FieldSpec methodField();

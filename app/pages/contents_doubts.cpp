@@ -10,6 +10,16 @@ using model::Case;
 using model::Id;
 using model::Thing;
 
+namespace {
+
+/// What was said and what is asked of it, once if the question begins with it.
+QString questionOn(const QString &said, const Thing &thing) {
+    const QString question = doubtWords(thing);
+    return question.startsWith(said) ? question : QStringLiteral("%1: %2").arg(said, question);
+}
+
+} // namespace
+
 std::vector<ListRow> ContentsPage::answerRows() const {
     std::vector<ListRow> rows;
     const auto items = model::parseContents(thingInHand()->said, m_session.lexicon());
@@ -24,7 +34,7 @@ void ContentsPage::showDoubt() {
     const auto left = std::ranges::count_if(record().things, isDoubtful);
     const Thing &thing = *thingInHand();
     m_kicker = counted(static_cast<std::size_t>(left), tr("1 doubt"), tr("%1 doubts"));
-    m_title = tr("%1: %2").arg(text(thing.said), doubtWords(thing));
+    m_title = questionOn(text(thing.said), thing);
     setFields({{{.key = "answer",
                  .label = tr("Or say it in a line"),
                  .hint = tr("For example 2 small jars of the same")},
@@ -74,7 +84,7 @@ void ContentsPage::answer(const std::string &line) {
     const auto left = std::ranges::count_if(record().things, isDoubtful);
     if (const Thing *thing = thingInHand(); thing != nullptr && isDoubtful(*thing)) {
         open(id, Mode::Doubt);
-        sayAfterFocus(tr("%1: %2").arg(words, doubtWords(*thing)));
+        sayAfterFocus(questionOn(words, *thing));
     } else if (left > 0) {
         nextDoubt(1);
     } else {
@@ -119,9 +129,9 @@ void ContentsPage::nextDoubt(int by) {
     const QString left = counted(static_cast<std::size_t>(count), tr("1 left"), tr("%1 left"));
     if (m_mode == Mode::Doubt)
         sayAfterFocus(
-            tr("%1: %2 %3. Enter accepts, Down for more.").arg(text(next.said), doubtWords(next), left));
+            tr("%1 %2. Enter accepts, Down for more.").arg(questionOn(text(next.said), next), left));
     else
-        sayAfterFocus(tr("%1: %2 %3.").arg(text(next.name), doubtWords(next), left));
+        sayAfterFocus(tr("%1 %2.").arg(questionOn(text(next.name), next), left));
 }
 
 } // namespace app

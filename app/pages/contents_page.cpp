@@ -312,6 +312,8 @@ void ContentsPage::activated(const QString &row) {
 void ContentsPage::command(const QString &name) {
     if (name == QLatin1String("correct") && !m_row.isEmpty() && m_mode == Mode::Line)
         activated(m_row);
+    else if (name == QLatin1String("correct") && m_mode == Mode::Line)
+        say(tr("Nothing is in hand. The list below the line has the things of this place."));
     else if (name == QLatin1String("nextGap"))
         nextDoubt(1);
     else if (name == QLatin1String("previousGap"))

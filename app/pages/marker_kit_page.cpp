@@ -178,8 +178,9 @@ void MarkerKitPage::showRows() {
         rows.push_back(
             {.key = text(marker.key),
              .title = text(marker.name),
-             .facts = factsOf(marker),
-             .usual = ban == banned.end() ? QString() : tr("Not for this client: %1").arg(text(ban->second)),
+             .facts = ban == banned.end()
+                          ? factsOf(marker)
+                          : tr("Not for this client: %1. ").arg(text(ban->second)) + factsOf(marker),
              .flag = !model::atHand(record(), marker.key) ? tr("not at hand")
                      : ban != banned.end()                ? tr("ruled out")
                                                           : QString()});

@@ -278,6 +278,13 @@ void MeasurementPage::edit(const QString &key, const QString &value) {
     refresh();
 }
 
+/// A result is open until it is typed, or why it was not tested.
+bool MeasurementPage::isGap(const FormField &field) const {
+    const bool result = field.kind == FieldKind::Text && field.key != QLatin1String("method") &&
+                        !field.key.endsWith(QLatin1String("-chart"));
+    return PageViewModel::isGap(field) || (result && field.value.isEmpty());
+}
+
 void MeasurementPage::act(const QString &key) {
     m_shell.goTo(key);
 }

@@ -117,8 +117,10 @@ PageViewModel::FieldSpec ReadingPage::lineField(int line) {
     const auto sentences = model::readingSentences(m_version);
     FormField field{.key = QStringLiteral("line-%1").arg(line),
                     .label = tr("Line %1, logMAR %2").arg(line).arg(size.value, 0, 'f', 1),
-                    .hint = text(sentences[static_cast<std::size_t>(line - 1)]) +
-                            tr(". Seconds and wrong words, for example 4.2 s, 1 wrong; or not read")};
+                    .hint =
+                        text(sentences[static_cast<std::size_t>(line - 1)]) +
+                        (line == 1 ? tr(". Seconds and wrong words, for example 4.2 s, 1 wrong; or not read")
+                                   : QString())};
     const auto lines = sentencesOf(today());
     const auto found = std::ranges::find_if(lines, [line](const auto &s) { return isLine(s, line); });
     if (found != lines.end() && found->wrongWords < model::wordsPerSentence)
@@ -179,7 +181,9 @@ void ReadingPage::refresh() {
             m_version = versionChoices().valueOf(text(trial->method).mid(6)).value_or(m_version);
     }
     const auto entered = sentencesOf(today()).size();
-    m_kicker = tr("%1 of %2 lines entered").arg(entered).arg(model::readingLines);
+    m_kicker = tr("%1 of %2 lines entered. A screen reader speaks the sentences: headphones on")
+                   .arg(entered)
+                   .arg(model::readingLines);
     std::vector<FieldSpec> fields{versionField(), distanceField()};
     for (int line = 1; line <= model::readingLines; ++line)
         fields.push_back(lineField(line));

@@ -14,8 +14,17 @@ PageView {
         return page.stage === "setup" && page.entry.errorAt === field ? page.entry.error : "";
     }
 
+    // The field to mend says what is wrong with it when it takes the focus.
+    function showRefused(field: var): void {
+        if (field.field.activeFocus)
+            page.shell.say(page.entry.error);
+        else
+            field.focusField();
+    }
+
     onStageChanged: if (page.stage === "code")
         showCode.restart()
+    opening: page.stage === "setup" ? what.text + " " + where.text : ""
     title: page.stage === "unlock" ? qsTr("Unlock the records") : page.stage === "code" ? qsTr("Recovery code") : qsTr("Make new records")
     startsAt: page.stage === "unlock" ? unlockField.field : null
 
@@ -32,6 +41,9 @@ PageView {
             unlockField.clear();
             first.clear();
             second.clear();
+        }
+        function onRefused(at: string): void {
+            page.showRefused(at === "author" ? author : at === "first" ? first : second);
         }
     }
     Column {
@@ -63,9 +75,13 @@ PageView {
         spacing: 2 * Theme.gap
 
         Words {
+            id: what
+
             text: qsTr("Feltmark works out with you where things stand in a client's kitchen and how they are marked, and writes the papers. To try everything on invented clients, take the practice caseload below.")
         }
         Words {
+            id: where
+
             text: qsTr("Your records will lie encrypted in %1. A passphrase of 15 letters or more opens them, for example five words that only you put together. Nobody can open them without it or the recovery code that you get next.").arg(page.entry.folder)
         }
         TextEntry {

@@ -73,6 +73,8 @@ Window {
             window.shell.stopWork();
         else if (window.stepsOpen)
             window.moveRegion(1);
+        else if (window.view)
+            window.view.command("back");
     }
     function closeDialogs(): void {
         textDialog.close();
@@ -102,6 +104,8 @@ Window {
     color: Theme.page
     onActiveFocusItemChanged: if (window.isFocusLost())
         rescue.restart()
+    onActiveChanged: if (window.active)
+        arrived.restart()
     onClosing: {
         window.shell.leaving();
         partner.close();
@@ -178,6 +182,12 @@ Window {
     }
     Item {
         id: holder
+    }
+    Timer {
+        id: arrived
+
+        interval: 150
+        onTriggered: speaker.tellFocus(window.activeFocusItem)
     }
     Timer {
         id: showStep

@@ -8,13 +8,27 @@ PageView {
 
     required property PageViewModel vm
     readonly property var drawing: page.vm.drawing
+    readonly property var gaps: ["nextGap", "previousGap"] // answered here on every page that does not do so itself
     // Between entry and list, for pages that have more to show there.
     property alias more: more.data
 
+    // What is typed is taken first.
+    function leave(): void {
+        page.focusHeading();
+        page.vm.goBack();
+    }
+
     title: page.vm.title || page.shell.pageTitle
     kicker: page.vm.kicker
-    commands: page.vm.commands
-    onCommand: name => page.vm.command(name)
+    commands: page.vm.commands.concat(page.gaps)
+    onCommand: name => {
+        if (name === "back")
+            page.leave();
+        else if (page.vm.commands.includes(name))
+            page.vm.command(name);
+        else
+            page.vm.nextGap(form.keyInHand(), name === "nextGap" ? 1 : -1);
+    }
     Component.onCompleted: if (page.vm.startRow)
         page.startsAt = list.rowOf(page.vm.startRow)
 
@@ -57,18 +71,33 @@ PageView {
         onEdited: (key, value) => page.vm.edit(key, value)
         onTyping: (key, text) => page.vm.typing(key, text)
     }
-    Repeater {
-        model: page.vm.actions
+    Item {
+        width: parent ? (parent as Item).width : 0
+        implicitHeight: buttons.implicitHeight
+        visible: actions.count > 0
 
-        ActionButton {
-            required property string key
-            required property string title
-            required keyName
-            required primary
-            required unavailable
+        Flow {
+            id: buttons
 
-            text: title
-            onActed: page.vm.act(key)
+            width: parent.width
+            spacing: 2 * Theme.gap
+
+            Repeater {
+                id: actions
+
+                model: page.vm.actions
+
+                ActionButton {
+                    required property string key
+                    required property string title
+                    required keyName
+                    required primary
+                    required unavailable
+
+                    text: title
+                    onActed: page.vm.act(key)
+                }
+            }
         }
     }
     Repeater {

@@ -235,6 +235,13 @@ void AppShell::refreshRail() {
     setSteps(visitSteps(m_session));
 }
 
+/// The first page has a help for each of its stages.
+QString AppShell::helpText() const {
+    return page() == QLatin1String("entry") && m_entry->stage() != QLatin1String("unlock")
+               ? helpFor(QStringLiteral("entry-") + m_entry->stage())
+               : ShellViewModel::helpText();
+}
+
 void AppShell::undo() {
     if (const QString refused = m_pageModel ? m_pageModel->takeBackRefused() : QString();
         !refused.isEmpty()) {
@@ -264,7 +271,8 @@ QString AppShell::whereAmI(const QString &field) const {
         saved += QLatin1Char(' ') + tr("Visit %1. %2").arg(visit->number).arg(timeLeft(*visit)).trimmed();
     QString where = ShellViewModel::whereAmI(field);
     if (m_pageModel && !m_pageModel->kicker().isEmpty())
-        where += QLatin1Char(' ') + m_pageModel->kicker() + QLatin1Char('.');
+        where += QLatin1Char(' ') + m_pageModel->kicker() +
+                 (m_pageModel->kicker().endsWith(QLatin1Char('.')) ? QString() : QStringLiteral("."));
     return where + QLatin1Char(' ') + saved;
 }
 

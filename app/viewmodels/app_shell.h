@@ -25,6 +25,7 @@ public:
     [[nodiscard]] SettingsViewModel &settings() { return m_settings; }
     void openPracticeAtStart();
 
+    [[nodiscard]] QString helpText() const override;
     void undo() override;
     void redo() override;
     [[nodiscard]] QString whereAmI(const QString &field) const override;

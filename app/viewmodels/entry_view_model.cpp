@@ -41,7 +41,10 @@ void EntryViewModel::fail(const QString &sentence, const QString &at) {
     m_error = sentence;
     m_errorAt = at;
     emit changed();
-    m_shell.say(sentence);
+    if (at.isEmpty())
+        m_shell.say(sentence);
+    else
+        emit refused(at);
 }
 
 void EntryViewModel::unlock(const QString &secret) {
@@ -121,7 +124,8 @@ void EntryViewModel::create(const QString &author, const QString &passphrase, co
             m_busy = false;
             m_stage = QStringLiteral("code");
             emit changed();
-            m_shell.say(tr("Records made. Write down the recovery code, %1 groups.").arg(groups().size()));
+            m_shell.say(tr("Records made. Write down the recovery code, %1 groups. It is shown only now.")
+                            .arg(groups().size()));
         });
 }
 

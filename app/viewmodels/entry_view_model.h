@@ -51,6 +51,8 @@ signals:
     void changed();
     /// Fields with secrets are emptied.
     void wipe();
+    /// A field of the set-up, by its name as in errorAt: the window goes there, which speaks the error.
+    void refused(const QString &at);
 
 private:
     void fail(const QString &sentence, const QString &at = {});

@@ -14,6 +14,16 @@ QString ownHelp(const QString &page) {
         {"entry",
          Help::tr("Type your passphrase and press Return. Your recovery code opens the records too.\n"
                   "The practice caseload has three invented clients; nothing of it is kept.")},
+        {"entry-setup",
+         Help::tr("Feltmark works out with you where things stand in a client's kitchen and how they are "
+                  "marked.\n"
+                  "Type your name as it shall stand on the papers, then a passphrase of 15 letters or more, "
+                  "twice.\n"
+                  "Nobody can open the records without it or the recovery code that you get next.\n"
+                  "The practice caseload has three invented clients; nothing of it is kept.")},
+        {"entry-code",
+         Help::tr("Write the groups down, keep them away from this computer, then type one of them back.\n"
+                  "They open the records when the passphrase is lost. They are shown only now.")},
         {"caseload",
          Help::tr(
              "Type any part of a name or code to find a client. Arrows go through the list, Return opens.\n"
@@ -22,6 +32,7 @@ QString ownHelp(const QString &page) {
                             "Ctrl+Return starts the visit.")},
         {"safety",
          Help::tr("Each answer is yes, no or not asked. Not asked counts as the more cautious answer.\n"
+                  "Down answers yes, Up answers no; F3 goes to the next question that was not asked.\n"
                   "What follows stands beside the answer; the program advises, you decide.")},
         {"sight",
          Help::tr("Type what the chart says, in its own notation: 6/24, 20/80, 0.6 logMAR, N12 at 40 cm.\n"
@@ -99,7 +110,8 @@ QString ownHelp(const QString &page) {
 QString helpFor(const QString &page) {
     return ownHelp(page) + QLatin1Char('\n') +
            Help::tr(
-               "Tab goes from field to field, F6 between the parts of the window, Ctrl+G to any page, shelf "
+               "Tab goes from field to field, F3 to the next one that is open, F6 between the parts of the "
+               "window, Ctrl+G to any page, shelf "
                "or thing.\n"
                "Ctrl+Z undoes the last action and says which. F12 says where you are. Shift+F1 lists all "
                "keys.");

@@ -49,6 +49,37 @@ QString PageViewModel::takeBackRefused() {
     return words;
 }
 
+bool PageViewModel::isGap(const FormField &field) const {
+    return !field.error.isEmpty() || (field.kind == FieldKind::YesNo && field.value.isEmpty());
+}
+
+void PageViewModel::nextGap(const QString &from, int by) {
+    const auto &fields = m_form.rows();
+    const int all = static_cast<int>(fields.size());
+    const auto here = std::ranges::find(fields, from, &FormField::key);
+    int at = here != fields.end() ? static_cast<int>(here - fields.begin()) : by > 0 ? -1 : all;
+    for (int steps = 0; steps < all; ++steps) {
+        at = (at + by + all) % all;
+        const FormField &field = fields[static_cast<std::size_t>(at)];
+        if (field.key != from && isGap(field)) {
+            emit focusField(field.key);
+            return;
+        }
+    }
+    say(here != fields.end() && isGap(*here) ? tr("Nothing else is open on this page.")
+                                             : tr("Nothing is open on this page."));
+}
+
+void PageViewModel::goBack() {
+    static const QStringList leaves{QStringLiteral("done"), QStringLiteral("line"), QStringLiteral("lines"),
+                                    QStringLiteral("leave"), QStringLiteral("dates")};
+    const auto &actions = m_actions.rows();
+    const auto way =
+        std::ranges::find_if(actions, [](const ActionRow &row) { return leaves.contains(row.key); });
+    if (way != actions.end())
+        act(QString(way->key));
+}
+
 void PageViewModel::typing(const QString &key, const QString &typed) {
     m_session.keepDraft(draftName(key), typed);
 }
@@ -79,9 +110,8 @@ void PageViewModel::showFields() {
     m_form.setRows(std::move(shown));
 }
 
-void PageViewModel::sayAfterFocus(const QString &text) {
-    constexpr int focusHasMoved = 80; // ms
-    QTimer::singleShot(focusHasMoved, &m_shell, [shell = &m_shell, text] { shell->say(text); });
+void PageViewModel::sayAfterFocus(const QString &text, int afterMs) {
+    QTimer::singleShot(afterMs, &m_shell, [shell = &m_shell, text] { shell->say(text); });
 }
 
 bool PageViewModel::change(const QString &words, const std::string &what, const Session::Change &how) {

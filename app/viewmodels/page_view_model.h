@@ -70,6 +70,10 @@ public:
     Q_INVOKABLE virtual void moved(const QString & /*row*/) {}
     Q_INVOKABLE virtual void activated(const QString & /*row*/) {}
     Q_INVOKABLE virtual void command(const QString & /*name*/) {}
+    /// Puts the focus on the next field that is open, from the one named; by: 1 or -1. Says so if none is.
+    Q_INVOKABLE void nextGap(const QString &from, int by);
+    /// Leaves a part of the page, such as one thing of a list, as its button does. Nothing to leave: nothing.
+    Q_INVOKABLE void goBack();
     /// Typing in a field that is not accepted yet; kept over a crash.
     Q_INVOKABLE void typing(const QString &key, const QString &text);
 
@@ -91,6 +95,8 @@ signals:
     void focusTrial();
 
 protected:
+    /// A field that waits for something: refused, or yes or no not asked.
+    [[nodiscard]] virtual bool isGap(const FormField &field) const;
     /// One field: how it looks, how it reads the record, how it changes it. `write` fails with the sentence
     /// that stands beside the field then, with what was typed.
     struct FieldSpec {
@@ -105,7 +111,7 @@ protected:
     void say(const QString &text) { m_shell.say(text); }
     void say(const model::Error &error) { m_shell.say(QString::fromStdString(error.sentence)); }
     /// Says it when the focus has moved: a reader lets a new focus cut off what was said before it.
-    void sayAfterFocus(const QString &text);
+    void sayAfterFocus(const QString &text, int afterMs = 80);
     [[nodiscard]] const model::Case &record() const { return m_session.record(); }
     void setPicture(const QString &source, const QString &words) {
         m_picture = source;

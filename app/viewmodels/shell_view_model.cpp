@@ -2,9 +2,11 @@
 #include "app/local_words.h"
 #include "model/contrast.h"
 #include <QColor>
+#include <QTimer>
 #include <QVariant>
 #include <algorithm>
 #include <array>
+#include <utility>
 
 namespace app {
 namespace {
@@ -48,23 +50,36 @@ void ShellViewModel::say(const QString &sentence) {
     if (sentence.isEmpty())
         return;
     const QString text = localWords(sentence);
-    m_message = text;
+    m_message = m_lastSaid = text;
     std::vector<ListRow> kept = m_messages.rows();
     kept.insert(kept.begin(), ListRow{.key = QString::number(++m_messageCount), .title = text});
     if (kept.size() > keptMessages)
         kept.pop_back();
     m_messages.setRows(std::move(kept));
     emit messageChanged();
-    emit said(text);
+    speak(text);
+}
+
+void ShellViewModel::speak(const QString &text) {
+    if (m_turning)
+        QTimer::singleShot(pageIsReadMs, this, [this, text] { emit said(text); });
+    else
+        emit said(text);
 }
 
 void ShellViewModel::sayAgain() {
-    emit said(m_message.isEmpty() ? tr("No message yet.") : m_message);
+    emit said(m_lastSaid.isEmpty() ? tr("No message yet.") : m_lastSaid);
 }
 
 void ShellViewModel::goTo(const QString &key) {
+    const bool outermost = !std::exchange(m_turning, true);
+    if (outermost)
+        m_message.clear(); // what was said of the page before; it stays in the list
     emit leaving();
-    if (!openPage(key))
+    const bool opened = openPage(key);
+    m_turning = !outermost;
+    emit messageChanged();
+    if (!opened)
         say(tr("There is no page of the name %1.").arg(key));
 }
 
@@ -298,6 +313,7 @@ void ShellViewModel::setLocked(bool locked) {
         m_clientLine.clear();
         m_steps.setRows({});
         m_message.clear();
+        m_lastSaid.clear();
         m_messages.setRows({});
         m_destinations.setRows({});
         emit messageChanged();

@@ -56,6 +56,8 @@ class ShellViewModel : public QObject {
     Q_PROPERTY(app::RowModel *messages READ messages CONSTANT)
 
 public:
+    /// So long a reader is busy with a new page: what else is said meanwhile it may drop.
+    static constexpr int pageIsReadMs = 600;
     explicit ShellViewModel(QObject *parent = nullptr);
 
     [[nodiscard]] QString page() const { return m_page.key; }
@@ -90,6 +92,7 @@ public:
     [[nodiscard]] bool isPartnerShown() const { return m_partnerShown; }
     /// What it shows: the heading first, and nothing that tells whose page it is.
     [[nodiscard]] virtual QStringList partnerLines() const { return {pageTitle()}; }
+    /// The last sentence said on this page.
     [[nodiscard]] QString message() const { return m_message; }
     [[nodiscard]] StepModel *steps() { return &m_steps; }
     [[nodiscard]] KeyModel *keys() { return &m_keys; }
@@ -99,7 +102,8 @@ public:
     [[nodiscard]] RowModel *messages() { return &m_messages; }
 
     /// Shows and speaks a sentence and keeps it in the list of messages. The same sentence again is spoken
-    /// again.
+    /// again. What is said while one page gives way to another is spoken once the focus has moved: a reader
+    /// lets a new focus cut off what was said before it.
     Q_INVOKABLE void say(const QString &text);
     /// Only speaks it: what can be seen anyway and need not be said again.
     Q_INVOKABLE void announce(const QString &text) { emit said(text); }
@@ -180,6 +184,7 @@ protected:
 private:
     void showAt(double scale);
     void markHere();
+    void speak(const QString &text);
 
     StepModel m_steps;
     KeyModel m_keys;
@@ -188,13 +193,14 @@ private:
     std::vector<Page> m_pages;
     Page m_page;
     QString m_clientName, m_clientLine;
-    QString m_message;
+    QString m_message, m_lastSaid;
     QString m_busyWith;
     QString m_themeMode = QStringLiteral("light");
     QString m_ownInk = QStringLiteral("#10203A"), m_ownPaper = QStringLiteral("#FFF6D8");
     bool m_shortSpeech = false;
     bool m_partnerShown = false;
     bool m_blank = false;
+    bool m_turning = false;
     int m_lockMinutes = 5;
     QElapsedTimer m_sinceProgressSaid;
     double m_progress = 0;

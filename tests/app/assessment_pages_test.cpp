@@ -52,6 +52,45 @@ using Reading = Assessment;
 using LegibleHere = Assessment;
 using MarkerKit = Assessment;
 
+TEST_F(Sight, goesToTheNextResultThatIsOpen) {
+    MeasurementPage page(session, shell, model::Domain::Sight);
+    page.refresh();
+    QString wanted;
+    QObject::connect(&page, &PageViewModel::focusField, &page, [&](const QString &key) { wanted = key; });
+    page.edit("distance-acuity-1", "6/");
+    page.nextGap({}, 1);
+    EXPECT_EQ(wanted, "distance-acuity-1"); // refused: it waits
+    page.nextGap(wanted, 1);
+    EXPECT_TRUE(field(page, wanted).value.isEmpty()) << wanted.toStdString();
+    const QString next = wanted;
+    page.nextGap(next, -1);
+    EXPECT_EQ(wanted, "distance-acuity-1");
+}
+
+using SafetyQuestions = Assessment;
+
+TEST_F(SafetyQuestions, saysWhenNoneIsLeftToAsk) {
+    SafetyPage page(session, shell);
+    page.refresh();
+    QString wanted;
+    QObject::connect(&page, &PageViewModel::focusField, &page, [&](const QString &key) { wanted = key; });
+    for (int asked = 0; asked < 22 && shell.message().isEmpty(); ++asked) {
+        page.nextGap(wanted, 1);
+        EXPECT_EQ(field(page, wanted).kind, FieldKind::YesNo);
+        page.edit(wanted, "no");
+    }
+    EXPECT_EQ(shell.message(), "Nothing is open on this page.");
+}
+
+TEST_F(MarkerKit, isLeftByTheWayBack) {
+    MarkerKitPage page(session, shell);
+    page.refresh();
+    page.activated(page.rows()->rows().front().key);
+    const auto fields = page.form()->rows().size();
+    page.goBack();
+    EXPECT_NE(page.form()->rows().size(), fields);
+}
+
 TEST_F(Sight, keepsTheChartWithTheAcuitiesOfItsDayAndShowsIt) {
     MeasurementPage page(session, shell, model::Domain::Sight);
     page.refresh();
@@ -188,7 +227,7 @@ TEST_F(Reading, entersATrialLineByLineAndSetsThePaperSize) {
     const char *times[] = {"5 s, 0 wrong", "5.2 1", "6", "9 2", "not read"};
     for (int line = 1; line <= 5; ++line)
         page.edit(QStringLiteral("line-%1").arg(line), times[line - 1]);
-    EXPECT_EQ(page.kicker(), "5 of 12 lines entered");
+    EXPECT_THAT(page.kicker().toStdString(), testing::StartsWith("5 of 12 lines entered"));
     EXPECT_EQ(newest().test, model::Test::ReadingTrial);
     EXPECT_EQ(newest().method, "sheet B");
     EXPECT_NE(reason(page, "Reading acuity"), "");

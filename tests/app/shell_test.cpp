@@ -3,6 +3,7 @@
 #include "app/viewmodels/row_window.h"
 #include "app/viewmodels/settings_view_model.h"
 #include "app/viewmodels/shell_view_model.h"
+#include <QCoreApplication>
 #include <QFont>
 #include <QPalette>
 #include <QSignalSpy>
@@ -127,6 +128,33 @@ TEST(Shell, saysThatAPageIsNotThereAndKeepsTheOldOne) {
     EXPECT_EQ(shell.page(), "sight");
     ASSERT_EQ(said.size(), 1);
     EXPECT_EQ(said[0][0].toString(), "There is no page of the name nowhere.");
+}
+
+TEST(Shell, speaksWhatLeavingAPageSaidWhenTheNextIsRead) {
+    int none = 0;
+    const QCoreApplication events(none, nullptr);
+    ShellViewModel shell;
+    shell.addPage({"sight", "Sight", QUrl("qrc:/Sight.qml"), {}, ""});
+    shell.say("Said of the page before.");
+    QObject::connect(&shell, &ShellViewModel::leaving, &shell, [&shell] { shell.say("Not an acuity: 6/."); });
+    QSignalSpy said(&shell, &ShellViewModel::said);
+    shell.goTo("sight");
+    EXPECT_TRUE(said.isEmpty());
+    EXPECT_EQ(shell.message(), "Not an acuity: 6/.");
+    ASSERT_TRUE(said.wait(5000));
+    EXPECT_EQ(said[0][0].toString(), "Not an acuity: 6/.");
+}
+
+TEST(Shell, showsNoSentenceOfThePageBeforeButSaysItAgain) {
+    ShellViewModel shell;
+    shell.addPage({"sight", "Sight", QUrl("qrc:/Sight.qml"), {}, ""});
+    shell.say("Said of the page before.");
+    shell.goTo("sight");
+    EXPECT_EQ(shell.message(), "");
+    QSignalSpy said(&shell, &ShellViewModel::said);
+    shell.sayAgain();
+    ASSERT_EQ(said.size(), 1);
+    EXPECT_EQ(said[0][0].toString(), "Said of the page before.");
 }
 
 TEST(Shell, asksForTypingInHandBeforeItLeavesAPageOrLocks) {
