@@ -45,10 +45,14 @@ Rectangle {
             silent: true
         }
         Words {
+            id: answer
+
+            readonly property bool isShort: finding.answer.length <= 60 // a sentence or two are no heading
+
             text: finding.answer
-            strong: true
+            strong: answer.isShort
             silent: true
-            font.pixelSize: finding.answer.length > 60 ? Theme.body : Theme.heading2 // a sentence is no heading
+            font.pixelSize: answer.isShort ? Theme.heading2 : Theme.body
         }
         Words {
             visible: finding.reason !== ""

@@ -2,7 +2,8 @@ import QtQuick
 import Feltmark
 
 // The one message line of a window: shows what the shell says and has it spoken, also the same sentence twice.
-// A button, so that the list of messages is at hand. Properties: shell. Signal: listWanted().
+// A button, so that the list of messages is at hand; beside it, for the mouse, one that opens what a key does (F10).
+// Properties: shell. Signals: listWanted(), menuWanted().
 // Sentences said within one turn are spoken as one: the second would cut the first off.
 Rectangle {
     id: line
@@ -10,7 +11,9 @@ Rectangle {
     required property ShellViewModel shell
     property var waiting: []
     readonly property bool isFocused: button.activeFocus
+    readonly property real taken: menu.width + 2 * Theme.ringRoom + (stop.visible ? stop.width + Theme.ringRoom : 0) // at the right
     signal listWanted
+    signal menuWanted
 
     function focusLine(): void {
         button.forceActiveFocus(Qt.TabFocusReason);
@@ -58,7 +61,7 @@ Rectangle {
         id: stop
 
         visible: line.shell.busyWith !== ""
-        anchors.right: parent.right
+        anchors.right: menu.left
         anchors.rightMargin: Theme.ringRoom
         anchors.verticalCenter: parent.verticalCenter
         text: qsTr("Stop")
@@ -68,12 +71,25 @@ Rectangle {
             line.shell.stopWork();
         }
     }
+    // For the mouse alone: a key reaches it from everywhere, and one stop less is one key less.
+    ActionButton {
+        id: menu
+
+        anchors.right: parent.right
+        anchors.rightMargin: Theme.ringRoom
+        anchors.verticalCenter: parent.verticalCenter
+        text: qsTr("Menu")
+        focusPolicy: Qt.NoFocus
+        activeFocusOnTab: false
+        Accessible.ignored: true
+        onActed: line.menuWanted()
+    }
     Item {
         id: button
 
         anchors.fill: parent
         anchors.margins: Theme.ring + Theme.halo
-        anchors.rightMargin: stop.visible ? stop.width + 2 * Theme.ringRoom : Theme.ring + Theme.halo
+        anchors.rightMargin: line.taken
         activeFocusOnTab: true
         Accessible.role: Accessible.Button
         Accessible.name: line.shell.message ? qsTr("%1 List of messages, key %2").arg(line.shell.message).arg(line.shell.keys.keyOf("messages")) : qsTr("No message yet. List of messages")

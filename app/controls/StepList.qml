@@ -52,8 +52,9 @@ Column {
                 list.currentIndex = row.index;
                 list.opened(row.key);
             }
-            Keys.onDownPressed: list.focusStep(row.index + 1)
-            Keys.onUpPressed: list.focusStep(row.index - 1)
+            // In a circle: from the step that is open all are reached by one arrow.
+            Keys.onDownPressed: list.focusStep((row.index + 1) % rows.count)
+            Keys.onUpPressed: list.focusStep((row.index + rows.count - 1) % rows.count)
         }
     }
 }

@@ -347,6 +347,7 @@ Window {
         anchors.bottom: parent.bottom
         shell: window.shell
         onListWanted: messagesDialog.open()
+        onMenuWanted: window.actions.menu()
     }
     TextDialog {
         id: textDialog

@@ -7,10 +7,12 @@
 #include <QGuiApplication>
 #include <QImage>
 #include <QKeyEvent>
+#include <QMouseEvent>
 #include <QQmlApplicationEngine>
 #include <QQuickStyle>
 #include <QQuickWindow>
 #include <QtQml/qqmlextensionplugin.h>
+#include <algorithm>
 #include <gmock/gmock.h>
 
 Q_IMPORT_QML_PLUGIN(FeltmarkPlugin)
@@ -139,6 +141,21 @@ TEST_P(Keys, coverTheScreenWhenItIsBlank) {
     m_shell.toggleBlank();
     ASSERT_TRUE(layout::settle(window()->contentItem()));
     EXPECT_NE(window()->grabWindow().pixelColor(5, 5), QColor(Qt::black));
+}
+
+// From anywhere to anywhere without a key: the menu stands at the end of the message line.
+TEST_P(Keys, areNotNeededForTheMenu) {
+    m_shell.goTo(QStringLiteral("caseload"));
+    ASSERT_TRUE(layout::settle(window()->contentItem()));
+    const QPointF at(window()->width() - 40, window()->height() - 30);
+    for (const auto type : {QEvent::MouseButtonPress, QEvent::MouseButtonRelease}) {
+        QMouseEvent event(type, at, at, Qt::LeftButton,
+                          type == QEvent::MouseButtonPress ? Qt::LeftButton : Qt::NoButton, Qt::NoModifier);
+        QCoreApplication::sendEvent(window(), &event);
+    }
+    ASSERT_TRUE(layout::settle(window()->contentItem()));
+    const auto all = window()->findChildren<QObject *>();
+    EXPECT_TRUE(std::ranges::any_of(all, [](const QObject *o) { return o->property("opened").toBool(); }));
 }
 
 class LongList : public Screens {};
