@@ -71,7 +71,7 @@ T.Button {
         anchors.right: parent.right
         anchors.rightMargin: 2 * Theme.gap
         anchors.verticalCenter: parent.verticalCenter
-        text: "\u25be"
+        text: button.opensList ? "\u25be" : "" // of another font, which takes its time
         color: Theme.accent
         font.family: Theme.family
         font.pixelSize: Theme.body

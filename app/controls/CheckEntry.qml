@@ -38,7 +38,7 @@ T.CheckBox {
         Text {
             anchors.centerIn: parent
             visible: box.checked
-            text: "\u2713"
+            text: box.checked ? "\u2713" : "" // of another font, which takes its time
             color: Theme.accentInk
             font.family: Theme.family
             font.pixelSize: Theme.body

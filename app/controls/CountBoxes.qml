@@ -49,7 +49,7 @@ Column {
                     Text {
                         anchors.centerIn: parent
                         visible: box.full
-                        text: "\u2713"
+                        text: box.full ? "\u2713" : "" // of another font, which takes its time
                         color: Theme.surface
                         font.family: Theme.family
                         font.pixelSize: Theme.body
