@@ -4,6 +4,7 @@
 #include "model/meanings.h"
 #include "model/plan_wishes.h"
 #include "model/shelf_order.h"
+#include "model/shelf_side.h"
 #include <algorithm>
 #include <tuple>
 
@@ -18,11 +19,9 @@ const Thing *thingOf(const Case &record, const Id &id) {
     return found == record.things.end() ? nullptr : &*found;
 }
 
-/// The cheapest row of each place, from the left. With the left side not attended to, counted from the right.
+/// The cheapest row of each place, counted from the side that is attended to.
 std::vector<int> orderOnShelf(const Case &record, const PlanProblem &built, const Placement &placement) {
-    const auto note = record.safety.answers.find(SafetyQuestion::OneSideNotAttended);
-    const bool fromRight = note != record.safety.answers.end() && note->second.answer == Answer::Yes &&
-                           note->second.note.find("eft") != std::string::npos;
+    const bool fromRight = countsFromRight(record);
     std::vector<int> order(built.things.size());
     for (int p = 0; p < static_cast<int>(built.places.size()); ++p) {
         std::vector<int> here = shelfRow(built.problem, placement, p);

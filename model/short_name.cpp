@@ -35,7 +35,7 @@ bool isItsAlone(const std::string &mine, const std::vector<std::string> &all) {
     return !mine.empty() && std::ranges::count(all, mine) == 1;
 }
 
-/// What tells a thing from others with its name: size, shape, or its number from the left.
+/// What tells a thing from others with its name: size, shape, or its number on the shelf.
 std::string additionFor(const std::vector<const Thing *> &alike, std::size_t which) {
     std::vector<std::string> sizes, shapes;
     for (const Thing *thing : alike) {
@@ -49,7 +49,7 @@ std::string additionFor(const std::vector<const Thing *> &alike, std::size_t whi
     return std::to_string(which + 1);
 }
 
-/// Lines of one shelf from the left.
+/// Lines of one shelf as they are counted.
 std::vector<std::size_t> shelfOf(const Plan &plan, const Id &place) {
     std::vector<std::size_t> lines;
     for (std::size_t k = 0; k < plan.lines.size(); ++k)

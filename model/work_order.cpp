@@ -3,6 +3,7 @@
 #include "model/kit.h"
 #include "model/planning.h"
 #include "model/rule_words.h"
+#include "model/shelf_side.h"
 #include <algorithm>
 #include <cmath>
 #include <set>
@@ -24,7 +25,7 @@ const Thing *thingOf(const Case &record, const Id &id) {
 
 struct Shelf {
     const Place *place = nullptr;
-    std::vector<const PlanLine *> lines; // from the left
+    std::vector<const PlanLine *> lines; // as they are counted
     bool hazards = false;
     double uses = 0;
 };
@@ -134,9 +135,12 @@ WorkStep stepFor(const Case &record, const Findings &findings, const Shelf &shel
         step.things.push_back(line->thing);
     }
     const std::string names = namesOf(things);
-    step.step = sentenceCase(placeWords(record, shelf.place->id)) +
-                ": take out what does not belong here and keep it on the tray; wipe; " +
-                (names.empty() ? "leave it free." : "put in from the left: " + names + ". Fix the marks.");
+    step.step =
+        sentenceCase(placeWords(record, shelf.place->id)) +
+        ": take out what does not belong here and keep it on the tray; wipe; " +
+        (names.empty() ? "leave it free."
+                       : std::string("put in from the ") + (countsFromRight(record) ? "right: " : "left: ") +
+                             names + ". Fix the marks.");
     step.minutes = static_cast<int>(std::ceil(minutes));
     step.help = helpAt(record, findings, shelf);
     return step;

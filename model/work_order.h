@@ -9,7 +9,7 @@ namespace model {
 struct WorkStep {
     std::string step;
     std::optional<Id> place; // none: of the whole kitchen
-    std::vector<Id> things;  // that are put there, from the left
+    std::vector<Id> things;  // that are put there, as the shelf is counted: see shelf_side.h
     int minutes = 0;         // a default of this program
     Doer who = Doer::Together;
     std::string help;               // what somebody else lifts or sets down, and why; or empty

@@ -2,6 +2,7 @@
 #include "model/kit.h"
 #include "model/marks.h"
 #include "model/planning.h"
+#include "model/shelf_side.h"
 #include "reports/paper_fields.h"
 #include <algorithm>
 
@@ -191,6 +192,7 @@ Fields kitchenFields(const Case &record, const Findings &findings) {
         std::any_of(record.things.begin(), record.things.end(), [](const Thing &t) { return t.medicine; }) ||
         record.safety.answer(SafetyQuestion::MedicinesInKitchen) == Answer::Yes;
     all.named["onlyBehind"] = onlyBehind(record);
+    all.named["fromRight"] = model::countsFromRight(record);
     return all;
 }
 

@@ -6,6 +6,7 @@
 #include "model/kit.h"
 #include "model/legible.h"
 #include "model/meanings.h"
+#include "model/shelf_side.h"
 #include "reports/kitchen_figure.h"
 #include <QPointer>
 #include <algorithm>
@@ -20,12 +21,13 @@ using model::Thing;
 
 namespace {
 
-QString fromTheLeft(std::size_t index) {
+/// "second from the left"
+QString countedOnShelf(std::size_t index, bool fromRight) {
     const QStringList ordinals{QObject::tr("first"),  QObject::tr("second"), QObject::tr("third"),
                                QObject::tr("fourth"), QObject::tr("fifth"),  QObject::tr("sixth")};
     const auto i = static_cast<qsizetype>(index);
-    return i < ordinals.size() ? QObject::tr("%1 from the left").arg(ordinals.at(i))
-                               : QObject::tr("number %1 from the left").arg(i + 1);
+    const QString at = i < ordinals.size() ? ordinals.at(i) : QObject::tr("number %1").arg(i + 1);
+    return (fromRight ? QObject::tr("%1 from the right") : QObject::tr("%1 from the left")).arg(at);
 }
 
 QString minutes(double value) {
@@ -56,6 +58,7 @@ QString PlanPage::nameOf(const Id &thing) const {
 
 std::vector<ListRow> PlanPage::lineRows() const {
     std::vector<ListRow> rows;
+    const bool fromRight = model::countsFromRight(record());
     for (const auto &place : placeRows(record())) {
         std::vector<const PlanLine *> here;
         for (const auto &line : record().plan->lines)
@@ -67,7 +70,7 @@ std::vector<ListRow> PlanPage::lineRows() const {
             const auto thing = std::ranges::find(record().things, here[i]->thing, &Thing::id);
             const bool overruled =
                 std::ranges::count(record().overrules, here[i]->thing, &model::Overrule::thing) > 0;
-            const QString at = fromTheLeft(i);
+            const QString at = countedOnShelf(i, fromRight);
             const QString name = nameOf(here[i]->thing);
             rows.push_back(
                 {.key = text(here[i]->thing.text),

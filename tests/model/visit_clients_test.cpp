@@ -5,6 +5,7 @@
 #include "model/supplies.h"
 #include "model/upkeep.h"
 #include "model/usable_marks.h"
+#include "model/work_order.h"
 #include "tests/model/visit_clients.h"
 #include <algorithm>
 #include <gmock/gmock.h>
@@ -134,6 +135,18 @@ TEST(VisitClients, whereNoMarkMeansDangerALabelSaysIt) {
 TEST(VisitClients, oneSideNotAttendedPutsNewStockOnlyBehind) {
     for (const auto &task : upkeepTasks(planned(Stroke), on))
         EXPECT_THAT(task.task, Not(HasSubstr("right"))) << task.task;
+}
+
+TEST(VisitClients, leftNotAttendedIsToldFromTheRight) {
+    const auto told = [](const Case &record, const char *side) {
+        const auto steps = workOrder(record, findingsOf(record, on), on);
+        return std::ranges::count_if(
+            steps, [&](const WorkStep &step) { return step.step.find(side) != std::string::npos; });
+    };
+    EXPECT_GT(told(planned(Stroke), "put in from the right: "), 0);
+    EXPECT_EQ(told(planned(Stroke), "put in from the left: "), 0);
+    EXPECT_GT(told(planned(Tube), "put in from the left: "), 0);
+    EXPECT_EQ(told(planned(Tube), "put in from the right: "), 0);
 }
 
 TEST(VisitClients, coupleHasTheNutsApartAndFewKindsOfMarks) {

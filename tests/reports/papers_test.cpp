@@ -318,6 +318,18 @@ TEST(HouseholdSheet, saysOnlyBehindWhereOneSideMayGoUnnoticed) {
                 Not(HasSubstr("to the right of it")));
 }
 
+// Things stand on the side that is attended to, and the count begins there (common practice).
+TEST(HouseholdSheet, readsShelvesFromTheRightWhereTheLeftIsNotAttended) {
+    Case record = answered(planned("nora"), SafetyQuestion::OneSideNotAttended, Answer::Yes);
+    const auto words = [&](const char *note) {
+        record.safety.answers[SafetyQuestion::OneSideNotAttended].note = note;
+        return reading::words(householdSheet(record, findings(record), day).value());
+    };
+    EXPECT_THAT(words("Left; turns to a cue"), HasSubstr("go from right to left"));
+    EXPECT_THAT(words("right side, cue from the left"), HasSubstr("go from left to right"));
+    EXPECT_THAT(words(""), HasSubstr("go from left to right"));
+}
+
 namespace {
 
 /// Three goals of equal weight, all at one level at first and at another now.
