@@ -20,7 +20,7 @@ PageView {
 
     title: page.vm.title || page.shell.pageTitle
     kicker: page.vm.kicker
-    commands: page.vm.commands.concat(page.gaps)
+    commands: Array.from(page.vm.commands).concat(page.gaps)
     onCommand: name => {
         if (name === "back")
             page.leave();
