@@ -2,6 +2,7 @@
 #include <cerrno>
 #include <dlfcn.h>
 #include <fcntl.h>
+#include <openssl/crypto.h>
 #include <string>
 #include <sys/file.h>
 #include <sys/prctl.h>
@@ -169,6 +170,10 @@ Result<std::uintmax_t> freeSpace(const fs::path &folder) {
     if (problem)
         return failure(problem.value(), folder);
     return space.available;
+}
+
+void endThreadWork() {
+    OPENSSL_thread_stop();
 }
 
 bool inSameBinary(const void *a, const void *b) {

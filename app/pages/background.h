@@ -1,4 +1,5 @@
 #pragma once
+#include "model/platform.h"
 #include <QFutureWatcher>
 #include <QObject>
 #include <QtConcurrentRun>
@@ -16,7 +17,11 @@ template<class Work, class Done> void inBackground(QObject *owner, Work work, Do
                          watcher->deleteLater();
                          done(watcher->future().takeResult());
                      });
-    watcher->setFuture(QtConcurrent::run(std::move(work)));
+    watcher->setFuture(QtConcurrent::run([work = std::move(work)]() mutable {
+        Value value = work();
+        model::platform::endThreadWork();
+        return value;
+    }));
 }
 
 } // namespace app

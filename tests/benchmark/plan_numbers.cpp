@@ -45,7 +45,7 @@ struct Kitchen {
 
 struct Arguments {
     std::string folder = FELTMARK_PLAN_CASES;
-    int seeds = 100, threads = 2;
+    int seeds = 100, firstSeed = 1, threads = 2;
     std::vector<std::string> parts;
 };
 
@@ -93,9 +93,11 @@ void quality(const Arguments &arguments, const Kitchen &kitchen, double seconds,
     int illegal = 0;
     MilliMinutes best = 0;
     const ProcessorTime processor;
-    for (int seed = 1; seed <= seeds; ++seed) {
+    for (int seed = 0; seed < seeds; ++seed) {
         Solution solution;
-        times.push_back(timed([&] { solution = solve(kitchen.problem, options(arguments, seconds, seed)); }));
+        times.push_back(timed([&] {
+            solution = solve(kitchen.problem, options(arguments, seconds, arguments.firstSeed + seed));
+        }));
         if (!solution.placement || !brokenRules(kitchen.problem, *solution.placement).empty() ||
             evaluate(kitchen.problem, *solution.placement) != solution.terms) {
             ++illegal;
@@ -301,6 +303,7 @@ int main(int argc, char **argv) {
     Arguments arguments;
     app.add_option("--folder", arguments.folder, "kitchens as JSON, with their best known plans beside them");
     app.add_option("--seeds", arguments.seeds, "seeds for each kitchen");
+    app.add_option("--first-seed", arguments.firstSeed, "the first of them");
     app.add_option("--threads", arguments.threads, "threads");
     app.add_option("parts", arguments.parts,
                    "some of: large small usual long unseen big replan why; else all");
