@@ -2,12 +2,13 @@
 #include <QRegularExpression>
 #include <QStringList>
 #include <QTranslator>
+#include <algorithm>
 #include <array>
 
 namespace app {
 namespace {
 
-bool customary = false;
+bool inAmerican = false;
 
 constexpr double cmInAnInch = 2.54, kgInAPound = 0.45359237;
 
@@ -48,6 +49,50 @@ QString withUnit(const QString &sentence, const Measure &measure) {
     return out + sentence.mid(done);
 }
 
+struct Spelling {
+    const char *british;
+    const char *american;
+};
+constexpr std::array spellings{
+    Spelling{"centred", "centered"},   Spelling{"labelling", "labeling"}, Spelling{"colour", "color"},
+    Spelling{"neighbour", "neighbor"}, Spelling{"grey", "gray"},          Spelling{"centre", "center"},
+    Spelling{"metre", "meter"},        Spelling{"litre", "liter"},        Spelling{"labelled", "labeled"},
+    Spelling{"yoghurt", "yogurt"},     Spelling{"judgement", "judgment"}, Spelling{"practise", "practice"},
+    Spelling{"mould", "mold"},         Spelling{"organis", "organiz"},    Spelling{"recognis", "recogniz"},
+    Spelling{"favour", "favor"},       Spelling{"behaviour", "behavior"}, Spelling{"catalogue", "catalog"},
+    Spelling{"memoris", "memoriz"},    Spelling{"aluminium", "aluminum"}};
+
+QRegularExpression anyBritish() {
+    QStringList parts;
+    for (const Spelling &spelling : spellings)
+        parts << QLatin1String(spelling.british);
+    return QRegularExpression(parts.join(QLatin1Char('|')), QRegularExpression::CaseInsensitiveOption);
+}
+
+QString inCaseOf(const QString &original, QString american) {
+    if (original.isUpper())
+        return american.toUpper();
+    if (original.front().isUpper())
+        american.front() = american.front().toUpper();
+    return american;
+}
+
+QString americanSpelling(const QString &sentence) {
+    static const QRegularExpression british = anyBritish();
+    QString out;
+    qsizetype done = 0;
+    for (auto found = british.globalMatch(sentence); found.hasNext();) {
+        const auto match = found.next();
+        const auto spelling =
+            std::ranges::find(spellings, match.captured().toLower(),
+                              [](const Spelling &each) { return QString::fromLatin1(each.british); });
+        out += sentence.mid(done, match.capturedStart() - done) +
+               inCaseOf(match.captured(), QString::fromLatin1(spelling->american));
+        done = match.capturedEnd();
+    }
+    return out + sentence.mid(done);
+}
+
 } // namespace
 
 QStringList languages() {
@@ -66,14 +111,14 @@ std::unique_ptr<QTranslator> translatorFor(const QString &language) {
     return translator;
 }
 
-void showCustomaryUnits(bool show) {
-    customary = show;
+void useAmericanWords(bool use) {
+    inAmerican = use;
 }
 
 QString localWords(const QString &sentence) {
-    if (!customary)
+    if (!inAmerican)
         return sentence;
-    QString words = sentence;
+    QString words = americanSpelling(sentence);
     for (const Measure &measure : measures)
         words = withUnit(words, measure);
     return words;

@@ -5,7 +5,7 @@
 class QTranslator;
 
 /// The language of the window: texts of the window itself come from Qt's translation files, the sentences of
-/// `model` as they are, with the units of the place beside theirs.
+/// `model` as they are written, or with American spelling and units.
 namespace app {
 
 /// The languages on offer, by their tags: "en_GB", "en_US".
@@ -16,10 +16,10 @@ namespace app {
 /// which they are written, or one that is not on offer.
 [[nodiscard]] std::unique_ptr<QTranslator> translatorFor(const QString &language);
 
-/// Sentences of `model` show customary units as well from now on: "80 cm (31.5 in)".
-void showCustomaryUnits(bool show);
-/// The sentence with lengths, weights and temperatures in customary units behind the metric ones, if they are
-/// shown; else as it is. 1 in is 2.54 cm, 1 lb 0.45359237 kg, exactly (international yard and pound, 1959).
+/// Sentences of `model` show American spelling, and customary units as well, from now on: "80 cm (31.5 in)".
+void useAmericanWords(bool use);
+/// The sentence as it is, or in American spelling, with lengths, weights and temperatures in customary units
+/// behind the metric ones. 1 in is 2.54 cm, 1 lb 0.45359237 kg, exactly (international yard and pound, 1959).
 [[nodiscard]] QString localWords(const QString &sentence);
 
 } // namespace app

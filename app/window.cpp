@@ -33,7 +33,7 @@ void endWhenReady(const QQuickWindow &window) {
 std::unique_ptr<QTranslator> speakAsKept(const Preferences &preferences) {
     const QString kept = preferences.value(QStringLiteral("language"));
     const QString language = languageOf(kept.isEmpty() ? QLocale::system().name() : kept);
-    showCustomaryUnits(language == QLatin1String("en_US"));
+    useAmericanWords(language == QLatin1String("en_US"));
     auto translator = translatorFor(language);
     if (translator)
         QCoreApplication::installTranslator(translator.get());

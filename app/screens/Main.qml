@@ -10,6 +10,19 @@ Window {
     readonly property bool railShown: Theme.em(window.width) >= 60 && !window.shell.locked && window.shell.hasSteps
     readonly property PageView view: loader.item as PageView
     property bool stepsOpen: false
+    readonly property PanesView panes: panesLoader.item as PanesView
+
+    // What opens over the page is made after the first frame or at the first call: it takes as long to make as the page.
+    function makePanes(): void {
+        if (!window.panes)
+            panesLoader.setSource("Panes.qml", {
+                shell: window.shell
+            });
+    }
+    function show(name: string): void {
+        window.makePanes();
+        window.panes.show(name, window.view ? window.view.commands : []);
+    }
 
     function act(command: string): void {
         const shell = window.shell;
@@ -23,17 +36,17 @@ Window {
             shell.say(qsTr("%1: not on this page.").arg(shell.keys.titleOf(command)));
     }
     readonly property var actions: ({
-            "help": () => textDialog.show(qsTr("Help: %1").arg(window.shell.pageTitle), window.shell.helpText || qsTr("There is no help for this page yet.")),
-            "allKeys": () => keysDialog.open(),
+            "help": () => window.show("help"),
+            "allKeys": () => window.show("allKeys"),
             "sayAgain": () => window.shell.sayAgain(),
-            "messages": () => messagesDialog.open(),
+            "messages": () => window.show("messages"),
             "nextRegion": () => window.moveRegion(1),
             "previousRegion": () => window.moveRegion(-1),
             "whereAmI": () => window.shell.say(window.shell.whereAmI(speaker.nameOf(window.activeFocusItem))),
-            "goTo": () => goToDialog.start(),
+            "goTo": () => window.show("goTo"),
             "undo": () => window.shell.undo(),
             "redo": () => window.shell.redo(),
-            "menu": () => goToDialog.startWithCommands(window.view ? window.view.commands : []),
+            "menu": () => window.show("menu"),
             "stop": () => window.stop(),
             "lock": () => window.shell.lock(),
             "larger": () => window.shell.larger(),
@@ -77,10 +90,8 @@ Window {
             window.view.command("back");
     }
     function closeDialogs(): void {
-        textDialog.close();
-        keysDialog.close();
-        messagesDialog.close();
-        goToDialog.close();
+        if (window.panes)
+            window.panes.close();
     }
     function emptyPage(): void {
         loader.source = "";
@@ -108,7 +119,8 @@ Window {
         arrived.restart()
     onClosing: {
         window.shell.leaving();
-        partner.close();
+        if (window.panes)
+            window.panes.closePartner();
     }
     Component.onCompleted: window.loadPage()
 
@@ -174,11 +186,6 @@ Window {
 
         keys: window.shell.keys
         onPressed: command => window.act(command)
-    }
-    PartnerWindow {
-        id: partner
-
-        shell: window.shell
     }
     Item {
         id: holder
@@ -346,26 +353,17 @@ Window {
         anchors.right: parent.right
         anchors.bottom: parent.bottom
         shell: window.shell
-        onListWanted: messagesDialog.open()
+        onListWanted: window.show("messages")
         onMenuWanted: window.actions.menu()
     }
-    TextDialog {
-        id: textDialog
-    }
-    KeysDialog {
-        id: keysDialog
+    Loader {
+        id: panesLoader
 
-        keys: window.shell.keys
+        onLoaded: window.panes.acted.connect(command => window.act(command))
     }
-    MessagesDialog {
-        id: messagesDialog
-
-        messages: window.shell.messages
-    }
-    CommandMenu {
-        id: goToDialog
-
-        shell: window.shell
-        onActed: command => window.act(command)
+    Timer {
+        interval: 300 // the first frame stands
+        running: true
+        onTriggered: window.makePanes()
     }
 }

@@ -5,10 +5,10 @@
 namespace app {
 namespace {
 
-class CustomaryUnits : public ::testing::Test {
+class AmericanWords : public ::testing::Test {
 protected:
-    void SetUp() override { showCustomaryUnits(true); }
-    void TearDown() override { showCustomaryUnits(false); }
+    void SetUp() override { useAmericanWords(true); }
+    void TearDown() override { useAmericanWords(false); }
     static std::string said(const char *sentence) {
         return localWords(QString::fromUtf8(sentence)).toStdString();
     }
@@ -16,7 +16,7 @@ protected:
 
 // 2.54 cm to the inch and 0.45359237 kg to the pound: international yard and pound agreement, 1959.
 // Fahrenheit: Food Standards Scotland's 0 to 5 and -18 degrees Celsius are 32 to 41 and 0 degrees Fahrenheit.
-TEST_F(CustomaryUnits, standBehindTheMetricOnes) {
+TEST_F(AmericanWords, putCustomaryUnitsBehindMetricOnes) {
     EXPECT_EQ(said("Easy reach from 76.2 cm."), "Easy reach from 76.2 cm (30 in).");
     EXPECT_EQ(said("Labels at 40 cm: 36 point."), "Labels at 40 cm (15.7 in): 36 point.");
     EXPECT_EQ(said("60 to 140 cm, at most 2 kg"), "60 to 140 cm (23.6 to 55.1 in), at most 2 kg (4.4 lb)");
@@ -26,14 +26,25 @@ TEST_F(CustomaryUnits, standBehindTheMetricOnes) {
         "degrees Fahrenheit).");
 }
 
-TEST_F(CustomaryUnits, leaveAloneWhatIsNoMeasure) {
+TEST_F(AmericanWords, leaveAloneWhatIsNoMeasure) {
     EXPECT_EQ(said("6/24, 36 point, 4 cmx"), "6/24, 36 point, 4 cmx");
     EXPECT_EQ(said(""), "");
     const std::string once = said("80 cm");
     EXPECT_EQ(said(once.c_str()), once) << "said again, they are not added again";
 }
 
-TEST(LocalWords, areTheSentenceItselfWithoutCustomaryUnits) {
+// Spellings: common practice.
+TEST_F(AmericanWords, areSpeltTheAmericanWay) {
+    EXPECT_EQ(said("Colours fade: the grey centre is unlabelled."),
+              "Colors fade: the gray center is unlabeled.");
+    EXPECT_EQ(said("GREY, 3 metres, 20 millimetres, half a litre"),
+              "GRAY, 3 meters, 20 millimeters, half a liter");
+    EXPECT_EQ(said("A judgement; practised."), "A judgment; practiced.");
+    EXPECT_EQ(said("Wall cupboard left, shelf 2"), "Wall cupboard left, shelf 2")
+        << "names stay as they were given";
+}
+
+TEST(LocalWords, areTheSentenceItselfInBritishEnglish) {
     EXPECT_EQ(localWords("80 cm").toStdString(), "80 cm");
 }
 
