@@ -93,19 +93,23 @@ Result<std::vector<model::ClientSummary>> Session::caseload() const {
 
 Result<void> Session::openClient(const model::Id &client) {
     closeClient();
-    if (m_store) {
-        auto record = m_store->load(client);
-        if (!record)
-            return tl::unexpected(record.error());
-        take(std::move(*record));
-        return note("client.opened", {});
-    }
+    auto record = load(client);
+    if (!record)
+        return tl::unexpected(record.error());
+    m_stored = std::move(*record);
+    m_sharing = sharingOf(client);
+    takeWithKitchen();
+    return note("client.opened", {});
+}
+
+Result<Case> Session::load(const model::Id &client) const {
+    if (m_store)
+        return m_store->load(client);
     const auto found =
         std::ranges::find_if(*m_practice, [&](const Case &record) { return record.client.id == client; });
     if (found == m_practice->end())
         return fail(ErrorCode::Missing, "This client is not in the practice caseload.");
-    take(*found);
-    return {};
+    return *found;
 }
 
 Result<void> Session::addClient(const QString &name, const QString &code) {
@@ -131,12 +135,18 @@ Result<void> Session::addClient(const QString &name, const QString &code) {
     } else {
         m_practice->push_back(record);
     }
-    take(std::move(record));
+    m_stored = std::move(record);
+    takeWithKitchen();
     return {};
 }
 
 void Session::closeClient() {
     m_record.reset();
+    m_stored = {};
+    m_other.reset();
+    m_sharing.reset();
+    m_sharingTrouble.clear();
+    m_together.reset();
     m_findings = {};
     m_done.clear();
     m_undone.clear();
@@ -156,18 +166,24 @@ Result<void> Session::edit(const QString &words, const std::string &what, const 
     Step step{words, *m_record, after};
     if (auto saved = save(after, what); !saved)
         return saved;
+    addStep(std::move(step));
+    return {};
+}
+
+void Session::addStep(Step step) {
     m_done.push_back(std::move(step));
     if (m_done.size() > keptSteps)
         m_done.erase(m_done.begin());
     m_undone.clear();
-    return {};
 }
 
 Result<QString> Session::move(std::vector<Step> &from, std::vector<Step> &to, bool back) {
     if (from.empty())
         return fail(ErrorCode::Missing, back ? "Nothing to undo." : "Nothing to do again.");
     Step step = std::move(from.back());
-    if (auto saved = save(back ? step.before : step.after, back ? "undone" : "redone"); !saved) {
+    auto saved = step.sharing ? setSharing(back ? step.sharing->first : step.sharing->second)
+                              : save(back ? step.before : step.after, back ? "undone" : "redone");
+    if (!saved) {
         from.push_back(std::move(step));
         return tl::unexpected(saved.error());
     }
@@ -184,22 +200,43 @@ Result<QString> Session::redo() {
     return move(m_undone, m_done, false);
 }
 
+/// What belongs to the kitchen goes into the record that keeps it.
 Result<void> Session::save(const Case &after, const std::string &what) {
-    if (m_store) {
-        const model::Action action{m_author.toStdString(), visit() ? visit()->id : model::Id{}, what};
-        if (auto saved = m_store->save(*m_record, after, action); !saved)
+    Case own = after;
+    std::optional<Case> other = m_other;
+    if (other && m_sharing->partner == after.client.id) {
+        model::takeKitchen(*other, after);
+        model::takeKitchen(own, m_stored);
+        if (auto saved = saveOne(*m_other, *other, what); !saved)
             return saved;
-    } else {
-        const auto found = std::ranges::find_if(
-            *m_practice, [&](const Case &record) { return record.client.id == after.client.id; });
-        if (found != m_practice->end())
-            *found = after;
     }
+    if (auto saved = saveOne(m_stored, own, what); !saved) {
+        if (other)
+            (void)saveOne(*other, *m_other, "undone"); // a failure changes nothing
+        return saved;
+    }
+    m_stored = std::move(own);
+    m_other = std::move(other);
     take(after);
     return {};
 }
 
+Result<void> Session::saveOne(const Case &before, const Case &after, const std::string &what) {
+    if (after == before)
+        return {};
+    if (m_store) {
+        const model::Action action{m_author.toStdString(), visit() ? visit()->id : model::Id{}, what};
+        return m_store->save(before, after, action);
+    }
+    const auto found = std::ranges::find_if(
+        *m_practice, [&](const Case &record) { return record.client.id == after.client.id; });
+    if (found != m_practice->end())
+        *found = after;
+    return {};
+}
+
 void Session::take(Case record) {
+    m_together.reset();
     m_record = std::move(record);
     m_findings = model::findingsOf(*m_record, today());
     emit changed();

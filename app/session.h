@@ -2,7 +2,9 @@
 #include "model/case.h"
 #include "model/findings.h"
 #include "model/lexicon.h"
+#include "model/shared_kitchen.h"
 #include "model/store.h"
+#include "model/together.h"
 #include <QObject>
 #include <QString>
 #include <functional>
@@ -36,12 +38,28 @@ public:
     [[nodiscard]] model::Result<void> addClient(const QString &name, const QString &code);
     void closeClient();
     [[nodiscard]] bool hasClient() const { return m_record.has_value(); }
-    /// The client in hand; only while hasClient().
+    /// The client in hand; only while hasClient(). Where a kitchen is shared it stands in both records, in
+    /// whichever of the two it is kept, and a change of it changes both.
     [[nodiscard]] const model::Case &record() const { return *m_record; }
     [[nodiscard]] const model::Findings &findings() const { return m_findings; }
     [[nodiscard]] model::Date today() const { return model::today(); }
     /// The visit that is under way, or nullptr.
     [[nodiscard]] const model::Visit *visit() const;
+
+    /// The client with whom the kitchen is shared, or nullptr.
+    [[nodiscard]] const model::Case *otherClient() const { return m_other ? &*m_other : nullptr; }
+    /// Why a kitchen that is shared is not at hand, a sentence; empty if it is, or if none is shared.
+    [[nodiscard]] QString sharingTrouble() const { return m_sharingTrouble; }
+    /// One kitchen for the client in hand and another one; with nobody if `other` is empty. It can be undone.
+    /// Fails with Missing if there is no such client, Refused if she shares with somebody else already.
+    [[nodiscard]] model::Result<void> shareKitchen(const model::Id &other, const QString &words);
+    /// What the plan goes by: of both where the kitchen is shared, else the record and its findings.
+    [[nodiscard]] const model::Case &planRecord() const;
+    [[nodiscard]] const model::Findings &planFindings() const;
+    /// What the two need against each other; empty where no kitchen is shared.
+    [[nodiscard]] std::vector<std::string> clashes() const;
+    /// The record for papers of the client in hand: labels of a shared plan in a medium that she reads.
+    [[nodiscard]] model::Case ownShare() const;
 
     using Change = std::function<void(model::Case &)>;
     /// Makes a change, saves it, and keeps the way back. `words` say what was done ("rice daily"); `what` is
@@ -76,11 +94,21 @@ signals:
     void changed();
 
 private:
+    using Sharing = std::optional<model::SharedKitchen>;
     struct Step {
         QString words;
         model::Case before, after;
+        std::optional<std::pair<Sharing, Sharing>> sharing{}; // before and after, if the step is about it
     };
     [[nodiscard]] model::Result<void> save(const model::Case &after, const std::string &what);
+    [[nodiscard]] model::Result<void> saveOne(const model::Case &before, const model::Case &after,
+                                              const std::string &what);
+    [[nodiscard]] model::Result<model::Case> load(const model::Id &client) const;
+    [[nodiscard]] Sharing sharingOf(const model::Id &client) const;
+    [[nodiscard]] model::Result<void> setSharing(const Sharing &sharing);
+    void takeWithKitchen();
+    [[nodiscard]] const model::Together *together() const;
+    void addStep(Step step);
     [[nodiscard]] model::Result<QString> move(std::vector<Step> &from, std::vector<Step> &to, bool back);
     void take(model::Case record);
     void readOwnThings();
@@ -89,6 +117,11 @@ private:
     std::optional<std::vector<model::Case>> m_practice;
     QString m_author;
     std::optional<model::Case> m_record;
+    model::Case m_stored;               // the client in hand as saved: without the kitchen of another
+    std::optional<model::Case> m_other; // with whom the kitchen is shared, as saved
+    Sharing m_sharing;
+    QString m_sharingTrouble;
+    mutable std::optional<model::Together> m_together; // worked out once a change
     model::Findings m_findings;
     std::vector<Step> m_done, m_undone;
     std::map<QString, QString> m_drafts;

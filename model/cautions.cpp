@@ -1,4 +1,5 @@
 #include "model/findings_parts.h"
+#include "model/nut_allergy.h"
 #include "model/typed.h"
 #include <algorithm>
 
@@ -139,6 +140,8 @@ void fromDiet(const Diet &diet, std::vector<Caution> &cautions) {
                                 "never clears a food. Follow the doctor's or dietitian's advice.",
                             "allergy or diet told", false});
     }
+    if (std::string asked = otherNutAsked(diet); !asked.empty())
+        cautions.push_back({std::move(asked), "allergy told", false});
     if (!diet.other.empty())
         cautions.push_back(
             {"Diet: " + diet.other + ". Follow the advice of the doctor or dietitian.", "diet told", false});

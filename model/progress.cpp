@@ -1,5 +1,6 @@
 #include "model/progress.h"
 #include "model/meanings.h"
+#include "model/nut_allergy.h"
 #include "model/planning.h"
 #include <algorithm>
 #include <array>
@@ -70,6 +71,8 @@ void addSafety(const Case &record, Date on, std::vector<std::string> &out) {
                       " again, given at an earlier visit.");
     if (!record.diet.asked)
         out.emplace_back("Not asked: allergies and diet.");
+    if (std::string asked = otherNutAsked(record.diet); !asked.empty())
+        out.push_back(std::move(asked));
 }
 
 void addGoals(const Case &record, Date on, std::vector<std::string> &out) {

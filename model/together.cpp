@@ -3,6 +3,7 @@
 #include "model/kit.h"
 #include "model/meanings.h"
 #include "model/planning.h"
+#include "model/shared_kitchen.h"
 #include <algorithm>
 #include <set>
 
@@ -211,14 +212,7 @@ Together together(const Case &keeper, const Case &partner, Date on) {
 
 Case ownShare(const Case &own, const Findings &reader, const Case &shared) {
     Case share = own;
-    share.units = shared.units;
-    share.places = shared.places;
-    share.things = shared.things;
-    share.appliances = shared.appliances;
-    share.overrules = shared.overrules;
-    share.wishes = shared.wishes;
-    share.upkeep = shared.upkeep;
-    share.plan = shared.plan;
+    takeKitchen(share, shared);
     const std::vector<MarkMedium> media = labelMedia(own, reader);
     if (!share.plan)
         return share;

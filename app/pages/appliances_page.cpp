@@ -87,7 +87,7 @@ std::vector<PageViewModel::FieldSpec> AppliancesPage::handFields(const Id &id) {
 }
 
 std::vector<ListRow> AppliancesPage::applianceRows() const {
-    const auto marks = model::applianceMarks(record(), m_session.findings());
+    const auto marks = model::applianceMarks(m_session.planRecord(), m_session.planFindings());
     std::vector<ListRow> rows;
     for (std::size_t k = 0; k < marks.size(); ++k) {
         const Appliance &appliance = record().appliances[k];
@@ -103,7 +103,7 @@ std::vector<ListRow> AppliancesPage::applianceRows() const {
 
 std::vector<FindingRow> AppliancesPage::findingRows() const {
     std::vector<FindingRow> rows;
-    const auto marks = model::applianceMarks(record(), m_session.findings());
+    const auto marks = model::applianceMarks(m_session.planRecord(), m_session.planFindings());
     for (std::size_t k = 0; k < marks.size(); ++k) {
         if (marks[k].told.empty() || (inHand() && marks[k].appliance != m_hand))
             continue;
@@ -115,7 +115,7 @@ std::vector<FindingRow> AppliancesPage::findingRows() const {
                         .answer = sentences.join(QLatin1Char(' '))});
     }
     QStringList cautions;
-    for (const auto &sentence : model::applianceCautions(record()))
+    for (const auto &sentence : model::applianceCautions(m_session.planRecord()))
         cautions << text(sentence);
     rows.push_back({.key = "caution", .question = tr("Caution"), .answer = cautions.join(QLatin1Char(' '))});
     return rows;
@@ -166,7 +166,7 @@ void AppliancesPage::take(const QString &line) {
         return;
     m_session.keepDraft(text(record().client.id.text) + QStringLiteral("/appliances/appliance"), {});
     clearField(QStringLiteral("appliance"));
-    const auto marks = model::applianceMarks(record(), m_session.findings());
+    const auto marks = model::applianceMarks(m_session.planRecord(), m_session.planFindings());
     say(tr("%1. %2").arg(text(appliance->name), marksInWords(record(), marks.back())));
 }
 

@@ -1,6 +1,7 @@
 #include "app/pages/client_page.h"
 #include "app/pages/entries.h"
 #include "model/meanings.h"
+#include "model/nut_allergy.h"
 #include "model/progress.h"
 #include <QTime>
 #include <algorithm>
@@ -71,6 +72,8 @@ Result<void> writeAvoids(Case &record, const QString &typed) {
         const std::string word = part.trimmed().toLower().toStdString();
         if (word.empty() || word == "none")
             continue;
+        if (model::eitherNut(word))
+            return fail(ErrorCode::NotUnderstood, model::eitherNutAsked());
         const auto &all = model::allergens();
         const auto found = std::ranges::find_if(
             all, [&](const model::AllergenName &name) { return name.key == word || name.words == word; });
@@ -199,7 +202,6 @@ std::vector<PageViewModel::FieldSpec> ClientPage::paperFields() {
 
 std::vector<PageViewModel::FieldSpec> ClientPage::householdFields() {
     const auto &h = record().household;
-    const auto &d = record().diet;
     using model::Household;
     const auto words = [&h](const char *key, const QString &label,
                             std::string Household::*member) -> FieldSpec {
@@ -235,10 +237,16 @@ std::vector<PageViewModel::FieldSpec> ClientPage::householdFields() {
           .choices = yesNoWords()},
          [&h] { return yesNo(h.sharingConsent); },
          yesOrNo(&Case::household, &Household::sharingConsent)},
+    };
+}
+
+std::vector<PageViewModel::FieldSpec> ClientPage::dietFields() {
+    const auto &d = record().diet;
+    return {
         {{.key = "diet", .kind = FieldKind::Heading, .label = tr("Diet")}, {}, {}},
         {{.key = "avoids",
           .label = tr("Allergens to avoid"),
-          .hint = tr("With commas, for example gluten, nuts; or none. Empty: not asked")},
+          .hint = tr("With commas, for example gluten, peanuts; or none. Empty: not asked")},
          [&d] { return avoids(d); },
          writeAvoids},
         {{.key = "otherDiet", .label = tr("Other diet"), .hint = tr("Diabetes, low salt, thickened ...")},
@@ -285,7 +293,7 @@ void ClientPage::refresh() {
     const auto &client = record().client;
     m_kicker = client.invented ? tr("Invented, for practice") : tr("Code %1").arg(text(client.code));
     auto fields = personFields();
-    for (auto part : {paperFields(), householdFields()})
+    for (auto part : {paperFields(), householdFields(), sharingFields(), dietFields()})
         for (auto &field : part)
             fields.push_back(std::move(field));
     if (m_session.visit())

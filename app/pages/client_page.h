@@ -10,6 +10,7 @@ class ClientPage : public PageViewModel {
 public:
     using PageViewModel::PageViewModel;
     void refresh() override;
+    void edit(const QString &key, const QString &value) override;
     void act(const QString &key) override;
     void command(const QString &name) override;
     [[nodiscard]] QStringList commands() const override { return {QStringLiteral("startVisit")}; }
@@ -18,6 +19,9 @@ private:
     [[nodiscard]] std::vector<FieldSpec> personFields();
     [[nodiscard]] std::vector<FieldSpec> paperFields();
     [[nodiscard]] std::vector<FieldSpec> householdFields();
+    [[nodiscard]] std::vector<FieldSpec> dietFields();
+    [[nodiscard]] std::vector<FieldSpec> sharingFields();
+    void shareKitchen(const QString &chosen);
     [[nodiscard]] FieldSpec visitField();
     void startVisit();
 };

@@ -125,7 +125,7 @@ void PapersPage::make() {
     };
     inBackground(
         this,
-        [copy = record(), findings = m_session.findings(), on = m_session.today(), progress,
+        [copy = m_session.ownShare(), findings = m_session.findings(), on = m_session.today(), progress,
          author = m_session.author().toStdString()] {
             return reports::papers(copy, findings, on, progress, author);
         },

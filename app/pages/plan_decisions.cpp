@@ -77,16 +77,16 @@ Result<void> setMostKinds(Case &record, const QString &typed) {
 std::vector<PageViewModel::FieldSpec> PlanPage::lineFields(const PlanLine &line) {
     const QString name = nameOf(line.thing);
     QStringList places;
-    for (const auto &place : placeRows(record()))
-        places << placeName(record(), {place.key.toStdString()});
+    for (const auto &place : placeRows(planned()))
+        places << placeName(planned(), {place.key.toStdString()});
     QStringList marks;
     QString mark = tr("no mark");
-    for (const auto &[shown, key] : marksOf(record())) {
+    for (const auto &[shown, key] : marksOf(planned())) {
         marks << shown;
         if (key == line.marker)
             mark = shown;
     }
-    const QString now = placeName(record(), line.place);
+    const QString now = placeName(planned(), line.place);
     const QString wording = text(line.labelText);
     return {
         {{.key = "overrule",
@@ -118,7 +118,9 @@ Result<void> PlanPage::setWording(Case &record, const Id &thing, const QString &
                   [&](const Overrule &o) { return o.thing == thing && !o.wording.empty(); });
     if (!wish.wording.empty())
         record.overrules.push_back(wish);
-    return model::revisePlan(record, m_session.findings(), model::revisionOptions(), m_session.today())
+    Case worded = planned();
+    worded.overrules = record.overrules;
+    return model::revisePlan(worded, m_session.planFindings(), model::revisionOptions(), m_session.today())
         .map([&](const model::Plan &plan) { record.plan = plan; });
 }
 
@@ -133,20 +135,23 @@ void PlanPage::edit(const QString &key, const QString &value) {
 }
 
 void PlanPage::choosePlace(const QString &name) {
-    for (const auto &place : placeRows(record()))
-        if (placeName(record(), {place.key.toStdString()}) == name)
+    for (const auto &place : placeRows(planned()))
+        if (placeName(planned(), {place.key.toStdString()}) == name)
             return overrule({place.key.toStdString()});
 }
 
 void PlanPage::decide(const Overrule &wish, const QString &words) {
     const QString name = nameOf(wish.thing);
-    const auto outcome = model::tryWish(record(), m_session.findings(), wish, m_session.today());
+    const auto outcome = model::tryWish(planned(), m_session.planFindings(), wish, m_session.today());
     if (!outcome) {
         say(outcome.error());
         refresh();
         return;
     }
-    if (!change(tr("%1: %2").arg(name, words), "plan.overruled", [&](Case &r) { r = outcome->record; }))
+    if (!change(tr("%1: %2").arg(name, words), "plan.overruled", [&](Case &r) {
+            r.overrules = outcome->record.overrules;
+            r.plan = outcome->record.plan;
+        }))
         return;
     lookForBetter();
     refresh();
@@ -159,12 +164,12 @@ void PlanPage::overrule(const Id &place) {
     const PlanLine *line = lineInHand();
     if (!line || line->place == place)
         return;
-    decide({model::newId(), line->thing, place, false, {}, m_session.today()}, placeName(record(), place));
+    decide({model::newId(), line->thing, place, false, {}, m_session.today()}, placeName(planned(), place));
 }
 
 void PlanPage::chooseMark(const QString &name) {
     const PlanLine *line = lineInHand();
-    for (const auto &[shown, key] : marksOf(record())) {
+    for (const auto &[shown, key] : marksOf(planned())) {
         if (!line || shown != name || key == line->marker)
             continue;
         Overrule wish{model::newId(), line->thing, {}, false, {}, m_session.today()};
@@ -177,7 +182,7 @@ void PlanPage::keepHere(bool forbid) {
     const PlanLine *line = lineInHand();
     if (!line)
         return;
-    const QString where = placeName(record(), line->place);
+    const QString where = placeName(planned(), line->place);
     decide({model::newId(), line->thing, line->place, forbid,
             forbid ? std::string() : std::string("the client wants it there"), m_session.today()},
            forbid ? tr("not in %1").arg(where) : tr("stays in %1, the client wants it there").arg(where));
@@ -198,7 +203,7 @@ void PlanPage::forgetOverrule() {
 QString PlanPage::figuresInWords() {
     if (!m_figures) {
         QStringList words;
-        if (const auto figures = model::figuresOf(record(), m_session.findings()))
+        if (const auto figures = model::figuresOf(planned(), m_session.planFindings()))
             for (const auto &figure : *figures)
                 words << tr("%1: %2").arg(text(figure.name), text(figure.words()));
         m_figures = words.join(QStringLiteral(". "));
@@ -210,10 +215,10 @@ std::vector<FindingRow> PlanPage::decisionRows() {
     std::vector<FindingRow> rows;
     if (const QString figures = figuresInWords(); !figures.isEmpty())
         rows.push_back({.key = "figures", .question = tr("The plan in figures"), .answer = figures});
-    if (!record().overrules.empty()) {
+    if (!planned().overrules.empty()) {
         QStringList words;
-        for (const auto &wish : record().overrules)
-            words << text(model::wishInWords(record(), wish));
+        for (const auto &wish : planned().overrules)
+            words << text(model::wishInWords(planned(), wish));
         rows.push_back(
             {.key = "decisions", .question = tr("Your decisions"), .answer = words.join(QLatin1Char(' '))});
     }
@@ -229,7 +234,7 @@ std::vector<PageViewModel::FieldSpec> PlanPage::weightFields() {
               .label = text(info.asked),
               .hint = text(info.restsOn),
               .unit = text(info.unit)},
-             [this, &info] { return text(model::weightWords(wishesOf(record()).weights.*info.value)); },
+             [this, &info] { return text(model::weightWords(wishesOf(planned()).weights.*info.value)); },
              [&info](Case &r, const QString &typed) {
                  return model::readPlanWeight(typed.toStdString()).map([&](double value) {
                      wishesIn(r).weights.*info.value = value;
@@ -242,7 +247,7 @@ std::vector<PageViewModel::FieldSpec> PlanPage::weightFields() {
           .hint = tr("Meaning marks among them. Nothing: 3 where memory is a trouble or was not asked, "
                      "else no limit. Judgement.")},
          [this] {
-             const auto most = wishesOf(record()).mostKinds;
+             const auto most = wishesOf(planned()).mostKinds;
              return most ? QString::number(*most) : QString();
          },
          [](Case &r, const QString &typed) { return setMostKinds(r, typed); }});
@@ -279,8 +284,8 @@ std::vector<FindingRow> PlanPage::comparisonRows() const {
 }
 
 void PlanPage::compare() {
-    const auto compared =
-        model::compareWeights(record(), m_session.findings(), wishesOf(record()).weights, m_session.today());
+    const auto compared = model::compareWeights(planned(), m_session.planFindings(),
+                                                wishesOf(planned()).weights, m_session.today());
     if (!compared) {
         say(compared.error());
         return;

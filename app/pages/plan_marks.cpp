@@ -36,8 +36,8 @@ const reports::Label *PlanPage::labelOf(const model::Id &thing) const {
 /// "braille label “rice”, on a card on the clip, meaning mark allergen"
 QString PlanPage::markWords(const PlanLine &line) const {
     QStringList words;
-    const Thing *thing = thingOf(record(), line);
-    if (const Marker *marker = model::markerIn(record(), line.marker); marker && thing) {
+    const Thing *thing = thingOf(planned(), line);
+    if (const Marker *marker = model::markerIn(planned(), line.marker); marker && thing) {
         words << text(marker->name);
         if (const reports::Label *label = labelOf(line.thing)) {
             const bool tag = label->medium == reports::LabelMedium::SpokenTag;
@@ -56,12 +56,12 @@ QString PlanPage::markWords(const PlanLine &line) const {
 /// One row for every line, so that the rows of two lines are the same ones.
 FindingRow PlanPage::markRow(const PlanLine &line) const {
     FindingRow row{.key = "marking", .question = tr("How it is marked")};
-    const Thing *thing = thingOf(record(), line);
+    const Thing *thing = thingOf(planned(), line);
     QStringList fixing;
-    if (const Marker *marker = model::markerIn(record(), line.marker); marker && thing)
+    if (const Marker *marker = model::markerIn(planned(), line.marker); marker && thing)
         fixing << text(model::fixingWords(model::fixingOf(*thing, *marker), *marker));
     for (const auto &meaning : line.meanings)
-        if (const Marker *marker = markOf(record(), meaning); marker && thing)
+        if (const Marker *marker = markOf(planned(), meaning); marker && thing)
             fixing << tr("Meaning %1: %2")
                           .arg(text(model::meaningName(meaning)),
                                text(model::fixingWords(

@@ -13,11 +13,11 @@ using model::Result;
 
 void PlanPage::lookForBetter() {
     stopLooking();
-    if (!record().plan || record().plan->lines.empty())
+    if (!planned().plan || planned().plan->lines.empty())
         return;
     m_look = std::make_shared<std::atomic<bool>>(false);
     m_lookedAt = 0;
-    m_offerFor = record();
+    m_offerFor = planned();
     model::SolveOptions options = model::behindOptions();
     options.stop = [stop = m_look] { return stop->load(); };
     options.progress = [page = QPointer<PlanPage>(this), stop = m_look](double share) {
@@ -31,7 +31,7 @@ void PlanPage::lookForBetter() {
     };
     inBackground(
         this,
-        [copy = m_offerFor, findings = m_session.findings(), options, on = m_session.today()] {
+        [copy = m_offerFor, findings = m_session.planFindings(), options, on = m_session.today()] {
             return model::betterPlan(copy, findings, options, on);
         },
         [this, stop = m_look](const Result<std::optional<BetterPlan>> &found) {
@@ -76,7 +76,7 @@ QString PlanPage::offerWords() const {
 
 /// What was found or is being looked for belongs to the record as it was.
 void PlanPage::dropStaleOffer() {
-    if ((m_look || m_offer) && record() != m_offerFor)
+    if ((m_look || m_offer) && planned() != m_offerFor)
         stopLooking();
 }
 
@@ -93,10 +93,10 @@ void PlanPage::takeBetter() {
     if (!m_offer)
         return;
     const model::Plan plan = m_offer->plan;
-    const Case before = record();
+    const Case before = planned();
     if (!change(tr("better plan"), "plan.better", [&](Case &r) { r.plan = plan; }))
         return;
-    const auto changes = model::planChanges(before, record());
+    const auto changes = model::planChanges(before, planned());
     emit focusRow(m_row);
     sayAfterFocus(counted(changes.size(), tr("Taken. 1 line changed."), tr("Taken. %1 lines changed.")));
 }

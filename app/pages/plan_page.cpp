@@ -6,6 +6,7 @@
 #include "model/kit.h"
 #include "model/legible.h"
 #include "model/meanings.h"
+#include "model/plan_holds.h"
 #include "model/shelf_side.h"
 #include "reports/kitchen_figure.h"
 #include <QPointer>
@@ -45,38 +46,38 @@ QStringList PlanPage::commands() const {
 }
 
 const PlanLine *PlanPage::lineInHand() const {
-    if (!record().plan)
+    if (!planned().plan)
         return nullptr;
-    const auto found = std::ranges::find(record().plan->lines, Id{m_row.toStdString()}, &PlanLine::thing);
-    return found == record().plan->lines.end() ? nullptr : &*found;
+    const auto found = std::ranges::find(planned().plan->lines, Id{m_row.toStdString()}, &PlanLine::thing);
+    return found == planned().plan->lines.end() ? nullptr : &*found;
 }
 
 QString PlanPage::nameOf(const Id &thing) const {
-    const auto found = std::ranges::find(record().things, thing, &Thing::id);
-    return found == record().things.end() ? QString() : text(found->name);
+    const auto found = std::ranges::find(planned().things, thing, &Thing::id);
+    return found == planned().things.end() ? QString() : text(found->name);
 }
 
 std::vector<ListRow> PlanPage::lineRows() const {
     std::vector<ListRow> rows;
-    const bool fromRight = model::countsFromRight(record());
-    for (const auto &place : placeRows(record())) {
+    const bool fromRight = model::countsFromRight(planned());
+    for (const auto &place : placeRows(planned())) {
         std::vector<const PlanLine *> here;
-        for (const auto &line : record().plan->lines)
+        for (const auto &line : planned().plan->lines)
             if (line.place.text == place.key.toStdString())
                 here.push_back(&line);
         std::ranges::sort(here, {}, &PlanLine::order);
-        const QString where = placeName(record(), {place.key.toStdString()});
+        const QString where = placeName(planned(), {place.key.toStdString()});
         for (std::size_t i = 0; i < here.size(); ++i) {
-            const auto thing = std::ranges::find(record().things, here[i]->thing, &Thing::id);
+            const auto thing = std::ranges::find(planned().things, here[i]->thing, &Thing::id);
             const bool overruled =
-                std::ranges::count(record().overrules, here[i]->thing, &model::Overrule::thing) > 0;
+                std::ranges::count(planned().overrules, here[i]->thing, &model::Overrule::thing) > 0;
             const QString at = countedOnShelf(i, fromRight);
             const QString name = nameOf(here[i]->thing);
             rows.push_back(
                 {.key = text(here[i]->thing.text),
                  .title = name,
-                 .amount = thing != record().things.end() && thing->count ? QString::number(*thing->count)
-                                                                          : QString(),
+                 .amount = thing != planned().things.end() && thing->count ? QString::number(*thing->count)
+                                                                           : QString(),
                  .facts = tr("%1. %2.").arg(at, markWords(*here[i])),
                  .flag = overruled ? tr("your decision") : QString(),
                  .spoken =
@@ -90,17 +91,18 @@ std::vector<ListRow> PlanPage::lineRows() const {
 }
 
 void PlanPage::refresh() {
-    const auto &plan = record().plan;
+    const auto &plan = planned().plan;
     const bool has = plan && !plan->lines.empty();
     m_rowsLabel = tr("Things and their places");
     m_rowsEmpty = plan ? tr("No plan is possible yet: see what is short.") : tr("No plan yet.");
-    m_labels =
-        has ? reports::thingLabels(record(), m_session.findings()).value_or(std::vector<reports::Label>())
-            : std::vector<reports::Label>();
+    m_labels = has ? reports::thingLabels(planned(), m_session.planFindings())
+                         .value_or(std::vector<reports::Label>())
+                   : std::vector<reports::Label>();
     m_rows.setRows(has ? lineRows() : std::vector<ListRow>{});
     m_whyThing = {};
     m_whys.reset();
     m_figures.reset();
+    m_broken = model::brokenToday(planned(), m_session.planFindings());
     dropStaleOffer();
     refreshKicker();
     if (!lineInHand())
@@ -111,7 +113,7 @@ void PlanPage::refresh() {
 }
 
 void PlanPage::refreshKicker() {
-    const auto &plan = record().plan;
+    const auto &plan = planned().plan;
     if (plan && !plan->lines.empty()) {
         std::set<std::string> kinds;
         for (const auto &line : plan->lines)
@@ -123,12 +125,14 @@ void PlanPage::refreshKicker() {
                        .arg(minutes(static_cast<double>(plan->terms.total()) / 1000)) +
                    offerWords();
     } else {
-        m_kicker = tr("%1 things on %2 places").arg(record().things.size()).arg(record().places.size());
+        m_kicker = tr("%1 things on %2 places").arg(planned().things.size()).arg(planned().places.size());
     }
+    if (const auto *other = m_session.otherClient())
+        m_kicker += tr(" For %1 and %2.").arg(text(record().client.name), text(other->client.name));
 }
 
 void PlanPage::refreshActions() {
-    const auto &plan = record().plan;
+    const auto &plan = planned().plan;
     const bool has = plan && !plan->lines.empty();
     std::vector<ActionRow> actions;
     if (m_working)
@@ -152,7 +156,7 @@ void PlanPage::refreshActions() {
         fields = lineFields(*line);
         actions.push_back({.key = "keepHere", .title = tr("The client wants it there")});
         actions.push_back({.key = "notHere", .title = tr("Keep it out of this place")});
-        if (std::ranges::count(record().overrules, line->thing, &model::Overrule::thing) > 0)
+        if (std::ranges::count(planned().overrules, line->thing, &model::Overrule::thing) > 0)
             actions.push_back({.key = "forget", .title = tr("Take back your decision")});
     }
     if (has && !m_weights)
@@ -163,17 +167,18 @@ void PlanPage::refreshActions() {
 
 void PlanPage::refreshWhy() {
     std::vector<FindingRow> rows;
-    if (record().plan)
-        for (const auto &shortage : record().plan->shortages)
+    if (planned().plan)
+        for (const auto &shortage : planned().plan->shortages)
             rows.push_back(
                 {.key = text(shortage.sentence), .kind = "error", .answer = text(shortage.sentence)});
-    if (record().plan)
-        for (const auto &sentence : model::meaningsTold(record(), record().plan->meaningMarks))
+    if (planned().plan)
+        for (const auto &sentence : model::meaningsTold(planned(), planned().plan->meaningMarks))
             rows.push_back({.key = text(sentence), .kind = "caution", .answer = text(sentence)});
+    std::ranges::copy(sharingRows(), std::back_inserter(rows));
     if (const PlanLine *line = lineInHand()) {
         if (m_whyThing != line->thing) {
             if (!m_whys)
-                m_whys = model::WhyLines::of(record(), m_session.findings());
+                m_whys = model::WhyLines::of(planned(), m_session.planFindings());
             const auto why =
                 m_whys->and_then([&](const model::WhyLines &lines) { return lines.why(line->thing); });
             m_why = why ? std::optional(*why) : std::nullopt;
@@ -184,11 +189,11 @@ void PlanPage::refreshWhy() {
         if (m_why) {
             rows.push_back({.key = "why",
                             .question = tr("Why: %1").arg(nameOf(line->thing)),
-                            .answer = placeName(record(), line->place),
+                            .answer = placeName(planned(), line->place),
                             .reason = text(m_why->because)});
             rows.push_back(markRow(*line));
-            const auto label = model::legibleThing(record(), m_session.findings(), line->thing);
-            if (label && m_session.findings().printAcuity)
+            const auto label = model::legibleThing(planned(), m_session.planFindings(), line->thing);
+            if (label && m_session.planFindings().printAcuity)
                 rows.push_back({.key = "print",
                                 .question = tr("Print label here"),
                                 .answer = text(model::wordsOf(label->verdict)),
@@ -196,10 +201,10 @@ void PlanPage::refreshWhy() {
             rows.push_back({.key = "runnerUp", .question = tr("Runner-up"), .answer = text(m_why->runnerUp)});
         }
         std::ranges::copy(m_weights ? comparisonRows() : decisionRows(), std::back_inserter(rows));
-        m_drawing = drawingOf(record(), line->place);
+        m_drawing = drawingOf(planned(), line->place);
         m_drawingWords = tr("%1 stands in: %2. %3")
-                             .arg(nameOf(line->thing), placeName(record(), line->place),
-                                  text(reports::kitchenFigure(record()).words));
+                             .arg(nameOf(line->thing), placeName(planned(), line->place),
+                                  text(reports::kitchenFigure(planned()).words));
     } else {
         m_drawing = {};
     }
@@ -237,7 +242,7 @@ void PlanPage::command(const QString &name) {
         }
         emit focusField(QStringLiteral("overrule"));
     } else if (const PlanLine *line = lineInHand()) {
-        say(tr("%1. %2. %3.").arg(nameOf(line->thing), placeName(record(), line->place), markWords(*line)));
+        say(tr("%1. %2. %3.").arg(nameOf(line->thing), placeName(planned(), line->place), markWords(*line)));
     }
 }
 
@@ -282,7 +287,7 @@ void PlanPage::act(const QString &key) {
         };
         inBackground(
             this,
-            [copy = record(), findings = m_session.findings(), options, afresh, on = m_session.today()] {
+            [copy = planned(), findings = m_session.planFindings(), options, afresh, on = m_session.today()] {
                 return afresh ? model::makePlan(copy, findings, options, on)
                               : model::revisePlan(copy, findings, options, on);
             },
@@ -297,14 +302,14 @@ void PlanPage::take(const Result<model::Plan> &made) {
         refreshActions();
         return;
     }
-    const Case before = record();
+    const Case before = planned();
     const bool saved = change(tr("plan"), "plan.made", [&](Case &r) { r.plan = *made; });
     if (!saved) {
         m_shell.endWork(tr("The plan was not saved."));
     } else if (!made->shortages.empty()) {
         m_shell.endWork(tr("No plan possible. %1").arg(text(made->shortages.front().sentence)));
     } else {
-        const auto changes = before.plan ? model::planChanges(before, record()) : std::vector<std::string>{};
+        const auto changes = before.plan ? model::planChanges(before, planned()) : std::vector<std::string>{};
         QString sentence = counted(made->lines.size(), tr("Plan ready, 1 thing placed."),
                                    tr("Plan ready, %1 things placed."));
         if (before.plan && !before.plan->lines.empty())

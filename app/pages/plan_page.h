@@ -28,6 +28,9 @@ public:
     void stopWork() override { *m_stop = true; }
 
 private:
+    /// The kitchen with its plan and what it goes by: of both clients where they share it.
+    [[nodiscard]] const model::Case &planned() const { return m_session.planRecord(); }
+    [[nodiscard]] std::vector<FindingRow> sharingRows() const;
     [[nodiscard]] const model::PlanLine *lineInHand() const;
     [[nodiscard]] QString nameOf(const model::Id &thing) const;
     [[nodiscard]] std::vector<ListRow> lineRows() const;
@@ -71,6 +74,7 @@ private:
     std::optional<model::Result<model::WhyLines>>
         m_whys; // of the plan that is shown, once they are asked for
     std::optional<QString> m_figures;
+    std::vector<std::string> m_broken; // rules of today that the shown plan breaks
     model::Id m_whyThing; // whose reasons m_why holds
     std::optional<model::LineWhy> m_why;
     std::shared_ptr<std::atomic<bool>> m_stop = std::make_shared<std::atomic<bool>>(false);

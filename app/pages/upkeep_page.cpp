@@ -128,7 +128,7 @@ void UpkeepPage::showFindings() {
                         .answer = answer,
                         .reason = text(task.source)});
     }
-    const auto needed = model::supplies(record(), m_session.findings());
+    const auto needed = model::supplies(m_session.planRecord(), m_session.planFindings());
     QStringList names;
     for (const auto &supply : needed)
         names << tr("%1 %2").arg(supply.count).arg(text(supply.name));
@@ -139,7 +139,7 @@ void UpkeepPage::showFindings() {
                        ? tr("none, without a plan")
                        : tr("%1 in all").arg(text(model::priceInWords(model::totalCost(needed), record()))),
          .reason = names.join(QStringLiteral(", "))});
-    for (const auto &banned : model::bannedMaterials(record(), m_session.findings()))
+    for (const auto &banned : model::bannedMaterials(m_session.planRecord(), m_session.planFindings()))
         rows.push_back({.key = QStringLiteral("banned") + text(banned.material),
                         .question = tr("Not for this client: %1").arg(text(banned.material)),
                         .answer = tr("instead: %1").arg(text(banned.instead)),

@@ -281,7 +281,9 @@ QStringList AppShell::partnerLines() const {
         return {};
     if (!m_pageModel || !m_session.hasClient())
         return {tr("This page is not shown here.")};
-    return app::partnerLines(page(), pageTitle(), *m_pageModel, m_session.record().client);
+    const auto *other = m_session.otherClient();
+    return app::partnerLines(page(), pageTitle(), *m_pageModel, m_session.record().client,
+                             other ? &other->client : nullptr);
 }
 
 void AppShell::findDestinations(const QString &filter) {

@@ -12,8 +12,8 @@ bool isPrivate(const QString &page) {
     return std::ranges::any_of(pages, [&](const char *name) { return page == QLatin1String(name); });
 }
 
-/// Parts of the name and the code as whole words become "the client".
-QString withoutNames(QString words, const model::Client &client) {
+/// Parts of the name and the code as whole words become "the client", or what is said `instead`.
+QString withoutNames(QString words, const model::Client &client, const QString &instead) {
     const QString all = text(client.name) + QLatin1Char(' ') + text(client.code);
     for (const QString &part : all.split(QRegularExpression(QStringLiteral("\\s+")), Qt::SkipEmptyParts))
         if (part.size() > 1)
@@ -21,7 +21,7 @@ QString withoutNames(QString words, const model::Client &client) {
                 QRegularExpression(QStringLiteral("(?<!\\w)%1(?!\\w)").arg(QRegularExpression::escape(part)),
                                    QRegularExpression::CaseInsensitiveOption |
                                        QRegularExpression::UseUnicodePropertiesOption),
-                QObject::tr("the client"));
+                instead);
     return words;
 }
 
@@ -34,7 +34,7 @@ QString sentence(const QStringList &parts, const QString &between) {
 } // namespace
 
 QStringList partnerLines(const QString &page, const QString &title, PageViewModel &model,
-                         const model::Client &client) {
+                         const model::Client &client, const model::Client *other) {
     QStringList lines{title};
     if (isPrivate(page))
         return lines << QObject::tr("This page is not shown here.");
@@ -46,8 +46,11 @@ QStringList partnerLines(const QString &page, const QString &title, PageViewMode
     for (const auto &row : model.rows()->rows())
         lines << sentence({row.section, sentence({row.title, row.amount}, QStringLiteral(", ")), row.facts},
                           QStringLiteral(". "));
-    for (QString &line : lines)
-        line = withoutNames(line, client);
+    for (QString &line : lines) {
+        line = withoutNames(line, client, QObject::tr("the client"));
+        if (other)
+            line = withoutNames(line, *other, QObject::tr("the other client"));
+    }
     lines.removeAll(QString());
     return lines;
 }

@@ -1,0 +1,57 @@
+#include "model/plan_holds.h"
+#include "model/evaluate.h"
+#include "model/planning.h"
+#include "model/rule_words.h"
+#include <algorithm>
+#include <array>
+
+namespace model {
+namespace {
+
+constexpr std::size_t mostTold = 3;
+constexpr std::size_t mostNames = 4;
+
+std::string namesOf(const PlanProblem &built, const std::vector<int> &items) {
+    std::string names;
+    for (std::size_t k = 0; k < items.size() && k < mostNames; ++k)
+        names += (k == 0 ? "" : ", ") + built.problem.items[items[k]].name;
+    return items.size() > mostNames ? names + " and " + std::to_string(items.size() - mostNames) + " more"
+                                    : names;
+}
+
+/// Told before those of size and reach.
+bool doesHarm(const BrokenRule &broken) {
+    static constexpr std::array rules{"chemical", "allergen", "hazard", "apart", "hot"};
+    return std::ranges::find(rules, broken.rule) != rules.end();
+}
+
+std::string sentenceOf(const PlanProblem &built, const BrokenRule &broken) {
+    const std::string where =
+        broken.places.empty() ? "" : " in " + built.problem.places[broken.places.front()].name;
+    const std::string which = broken.items.empty() ? "The whole plan" : namesOf(built, broken.items) + where;
+    const std::string rule =
+        broken.rule == "marker" ? "that mark may not be used there" : shortRule(broken.rule);
+    return sentenceCase(which) + ": " + rule + ".";
+}
+
+} // namespace
+
+std::vector<std::string> brokenToday(const Case &record, const Findings &findings) {
+    if (!record.plan || record.plan->lines.empty())
+        return {};
+    std::vector<std::string> told;
+    const auto built = planProblem(record, findings);
+    const auto shown =
+        built.and_then([&](const PlanProblem &of) { return shownPlacement(of, *record.plan); });
+    if (!shown)
+        return told;
+    auto all = brokenRules(built->problem, *shown);
+    std::ranges::stable_partition(all, doesHarm);
+    for (std::size_t k = 0; k < all.size() && k < mostTold; ++k)
+        told.push_back(sentenceOf(*built, all[k]));
+    if (all.size() > mostTold)
+        told.push_back("And " + std::to_string(all.size() - mostTold) + " more.");
+    return told;
+}
+
+} // namespace model
