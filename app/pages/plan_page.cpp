@@ -128,7 +128,8 @@ void PlanPage::refreshKicker() {
         m_kicker = tr("%1 things on %2 places").arg(planned().things.size()).arg(planned().places.size());
     }
     if (const auto *other = m_session.otherClient())
-        m_kicker += tr(" For %1 and %2.").arg(text(record().client.name), text(other->client.name));
+        m_kicker += (m_kicker.endsWith(QLatin1Char('.')) ? QString() : QStringLiteral(".")) +
+                    tr(" For %1 and %2.").arg(text(record().client.name), text(other->client.name));
 }
 
 void PlanPage::refreshActions() {

@@ -75,7 +75,7 @@ private:
         m_whys; // of the plan that is shown, once they are asked for
     std::optional<QString> m_figures;
     std::vector<std::string> m_broken; // rules of today that the shown plan breaks
-    model::Id m_whyThing; // whose reasons m_why holds
+    model::Id m_whyThing;              // whose reasons m_why holds
     std::optional<model::LineWhy> m_why;
     std::shared_ptr<std::atomic<bool>> m_stop = std::make_shared<std::atomic<bool>>(false);
     bool m_working = false;

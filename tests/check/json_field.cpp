@@ -2,6 +2,7 @@
 #include <cmath>
 #include <filesystem>
 #include <fstream>
+#include <limits>
 #include <sstream>
 
 namespace check {
@@ -79,9 +80,11 @@ double Field::number(double least, double most) const {
 }
 
 double Field::positive(double most) const {
-    const double value = number(-1e300, most);
+    const double value = number(-std::numeric_limits<double>::max(), std::numeric_limits<double>::max());
     if (value <= 0)
         refuse("is " + shown(value) + ", must be over 0");
+    if (value > most)
+        refuse("is " + shown(value) + ", must be over 0 and at most " + shown(most));
     return value;
 }
 

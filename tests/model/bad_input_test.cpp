@@ -1,10 +1,13 @@
 #include "model/contents.h"
 #include "model/demo.h"
 #include "model/evaluate.h"
+#include "model/kit.h"
 #include "model/plan_wishes.h"
 #include "tests/model/fixtures.h"
 #include <algorithm>
 #include <gmock/gmock.h>
+#include <limits>
+#include <set>
 
 namespace {
 
@@ -159,6 +162,46 @@ TEST(BadInput, aPinIsRefusedOnlyIfTheOtherThingCannotMove) {
     EXPECT_EQ(refused.error().code, ErrorCode::Refused);
     EXPECT_THAT(refused.error().sentence, HasSubstr("This rule is not overruled"));
     EXPECT_EQ(priceOf(fixed, findings, record.things[1].id, flourStands).error().code, ErrorCode::Refused);
+}
+
+TEST(BadInput, thingsOfTheSameNameAreEachPlaced) {
+    Case record = cupboard({60, 60});
+    add(record, "salt, salt, salt");
+    const auto plan = planOf(record);
+    ASSERT_TRUE(plan.has_value()) << plan.error().sentence;
+    std::set<Id> placed;
+    for (const PlanLine &line : plan->lines)
+        placed.insert(line.thing);
+    EXPECT_THAT(placed, SizeIs(3));
+}
+
+TEST(BadInput, weightsOfZeroStillGiveAPlanAndAbsurdOnesASentence) {
+    Case record = cupboard({60, 60});
+    add(record, "rice, pasta, sugar");
+    record.wishes = PlanWishes{newId(), {}, std::nullopt};
+    for (const WeightInfo &info : weightInfos())
+        record.wishes->weights.*info.value = 0;
+    const auto plan = planOf(record);
+    ASSERT_TRUE(plan.has_value()) << plan.error().sentence;
+    EXPECT_THAT(plan->lines, SizeIs(3));
+    for (const double absurd : {-1.0, 1e300, std::numeric_limits<double>::quiet_NaN()}) {
+        record.wishes->weights.reach = absurd;
+        ASSERT_FALSE(planOf(record).has_value()) << absurd;
+        EXPECT_THAT(planOf(record).error().sentence, HasSubstr("not from 0 to 1000"));
+    }
+}
+
+TEST(BadInput, aKitOfNoMarksLeavesPlacesAlone) {
+    Case record = cupboard({60, 60});
+    add(record, "rice, pasta, sugar, salt, 2 chopped tomatoes, kidney beans");
+    for (const Marker &marker : wholeKitOf(record))
+        ASSERT_TRUE(keepMark(record, marker, false));
+    ASSERT_TRUE(kitOf(record).empty());
+    const auto plan = planOf(record);
+    ASSERT_TRUE(plan.has_value()) << plan.error().sentence;
+    EXPECT_THAT(plan->lines, SizeIs(6));
+    for (const PlanLine &line : plan->lines)
+        EXPECT_TRUE(line.marker.empty());
 }
 
 TEST(BadInput, aClientWhoCanUseNoMediumStillGetsAPlanByPlaceAndShape) {

@@ -1,3 +1,5 @@
+#include "model/evaluate.h"
+#include "model/solve.h"
 #include "tests/check/json_field.h"
 #include "tests/check/plan_files.h"
 #include <array>
@@ -72,6 +74,8 @@ INSTANTIATE_TEST_SUITE_P(
         BadField{"widthNull", "/items/3/width_cm", "null", "items[3].width_cm: must be a number"},
         BadField{"widthMissing", "/items/3/width_cm", "", "items[3].width_cm: is missing"},
         BadField{"widthHuge", "/items/3/width_cm", "1e30", "items[3].width_cm: is 1e+30"},
+        BadField{"weightHuge", "/items/0/weight_kg", "1e99",
+                 "items[0].weight_kg: is 1e+99, must be over 0 and at most 1000"},
         BadField{"weightZero", "/items/0/weight_kg", "0", "items[0].weight_kg: is 0, must be over 0"},
         BadField{"usesNegative", "/items/0/uses_per_week", "-1", "items[0].uses_per_week: is -1"},
         BadField{"itemTwice", "/items/4/id", "3", "items[4].id: is 3, which is taken already"},
@@ -98,10 +102,27 @@ INSTANTIATE_TEST_SUITE_P(
                  "client.knuckle_cm: is above the shoulder"},
         BadField{"reachTurned", "/client/reach_low_cm", "195", "client.reach_low_cm: is above reach_high_cm"},
         BadField{"noItems", "/items", "[]", "items: is empty"},
+        BadField{"noPlaces", "/places", "[]", "places: is empty"},
         BadField{"itemsObject", "/items", "{}", "items: must be a list"},
         BadField{"noClient", "/client", "", "client: is missing"},
         BadField{"otherVersion", "/version", "2", "version: is 2"}),
     [](const auto &param) { return std::string(param.param.name); });
+
+TEST(PlanCaseFile, holdsThingsOfTheSameNameAndNeedsNoMark) {
+    json alike = kitchen();
+    for (json &item : alike["items"])
+        item["name"] = "tin";
+    alike["markers"] = alike["marker_confusion"] = alike["marker_miss"] = json::array();
+    alike["reserved"] = json::object();
+    const ScratchFile file(alike.dump());
+    const model::Problem problem = check::readPlanCase(file.path()).problem;
+    model::SolveOptions options;
+    options.moves = 5'000;
+    const model::Solution solution = model::solve(problem, options);
+    ASSERT_TRUE(solution.placement);
+    EXPECT_TRUE(model::brokenRules(problem, *solution.placement).empty());
+    EXPECT_THAT(solution.placement->code, testing::Each(0));
+}
 
 TEST(PlanCaseFile, isRefusedIfItIsNoJson) {
     EXPECT_THAT(refusal("{\"client\": NaN}"), HasSubstr("is not JSON"));
