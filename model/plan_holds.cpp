@@ -46,7 +46,7 @@ std::vector<std::string> brokenToday(const Case &record, const Findings &finding
     if (!shown)
         return told;
     auto all = brokenRules(built->problem, *shown);
-    std::ranges::stable_partition(all, doesHarm);
+    std::stable_partition(all.begin(), all.end(), doesHarm);
     for (std::size_t k = 0; k < all.size() && k < mostTold; ++k)
         told.push_back(sentenceOf(*built, all[k]));
     if (all.size() > mostTold)
