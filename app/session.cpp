@@ -182,14 +182,15 @@ Result<QString> Session::move(std::vector<Step> &from, std::vector<Step> &to, bo
         return fail(ErrorCode::Missing, back ? "Nothing to undo." : "Nothing to do again.");
     Step step = std::move(from.back());
     auto saved = step.sharing ? setSharing(back ? step.sharing->first : step.sharing->second)
+                 : step.photo ? movePhoto(*step.photo, back)
                               : save(back ? step.before : step.after, back ? "undone" : "redone");
     if (!saved) {
         from.push_back(std::move(step));
         return tl::unexpected(saved.error());
     }
     from.pop_back();
-    to.push_back(step);
-    return step.words;
+    to.push_back(std::move(step));
+    return to.back().words;
 }
 
 Result<QString> Session::undo() {

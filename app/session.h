@@ -73,7 +73,8 @@ public:
     [[nodiscard]] const model::Lexicon &lexicon() const;
     /// Remembers a thing that is described now and whose name was not known, for every client from now on.
     void learn(const model::Thing &thing);
-    /// Photographs of the client in hand. Each change is one action of its own, and cannot be undone.
+    /// Photographs of the client in hand. Each change is one action, and can be undone while the client is
+    /// open.
     [[nodiscard]] std::vector<model::Photo> photos() const;
     [[nodiscard]] model::Result<std::vector<std::uint8_t>> picture(const model::Id &photo) const;
     [[nodiscard]] model::Result<void> addPhoto(const model::Photo &photo,
@@ -95,10 +96,17 @@ signals:
 
 private:
     using Sharing = std::optional<model::SharedKitchen>;
+    /// `picture`: while the photograph is not in the records.
+    struct PhotoStep {
+        model::Photo photo;
+        std::vector<std::uint8_t> picture;
+        bool added = true;
+    };
     struct Step {
         QString words;
-        model::Case before, after;
+        model::Case before{}, after{};
         std::optional<std::pair<Sharing, Sharing>> sharing{}; // before and after, if the step is about it
+        std::optional<PhotoStep> photo{};                     // if the step is about it
     };
     [[nodiscard]] model::Result<void> save(const model::Case &after, const std::string &what);
     [[nodiscard]] model::Result<void> saveOne(const model::Case &before, const model::Case &after,
@@ -110,6 +118,10 @@ private:
     [[nodiscard]] const model::Together *together() const;
     void addStep(Step step);
     [[nodiscard]] model::Result<QString> move(std::vector<Step> &from, std::vector<Step> &to, bool back);
+    [[nodiscard]] model::Result<void> movePhoto(PhotoStep &step, bool back);
+    [[nodiscard]] model::Result<void> putPhoto(const model::Photo &photo,
+                                               const std::vector<std::uint8_t> &picture);
+    [[nodiscard]] model::Result<void> dropPhoto(const model::Photo &photo);
     void take(model::Case record);
     void readOwnThings();
 

@@ -29,6 +29,43 @@ Result<std::vector<std::uint8_t>> Session::picture(const model::Id &photo) const
 }
 
 Result<void> Session::addPhoto(const Photo &photo, const std::vector<std::uint8_t> &picture) {
+    auto added = putPhoto(photo, picture);
+    if (added)
+        addStep({.words = tr("photograph, %1").arg(QString::fromStdString(photo.description)),
+                  .photo = PhotoStep{.photo = photo, .picture = {}, .added = true}});
+    return added;
+}
+
+Result<void> Session::removePhoto(const Photo &photo) {
+    auto bytes = picture(photo.id);
+    if (!bytes)
+        return tl::unexpected(bytes.error());
+    auto removed = dropPhoto(photo);
+    if (removed)
+        addStep({.words = tr("removed photograph, %1").arg(QString::fromStdString(photo.description)),
+                  .photo = PhotoStep{.photo = photo, .picture = std::move(*bytes), .added = false}});
+    return removed;
+}
+
+Result<void> Session::movePhoto(PhotoStep &step, bool back) {
+    if (step.added != back) {
+        auto put = putPhoto(step.photo, step.picture);
+        if (!put)
+            return put;
+        step.picture.clear();
+    } else {
+        auto bytes = picture(step.photo.id);
+        if (!bytes)
+            return tl::unexpected(bytes.error());
+        if (auto dropped = dropPhoto(step.photo); !dropped)
+            return dropped;
+        step.picture = std::move(*bytes);
+    }
+    emit changed();
+    return {};
+}
+
+Result<void> Session::putPhoto(const Photo &photo, const std::vector<std::uint8_t> &picture) {
     const model::Id visited = visit() ? visit()->id : model::Id{};
     if (m_store)
         return m_store->addPhoto(photo, picture, {m_author.toStdString(), visited, "photo.added"});
@@ -37,7 +74,7 @@ Result<void> Session::addPhoto(const Photo &photo, const std::vector<std::uint8_
     return {};
 }
 
-Result<void> Session::removePhoto(const Photo &photo) {
+Result<void> Session::dropPhoto(const Photo &photo) {
     const model::Id visited = visit() ? visit()->id : model::Id{};
     if (m_store)
         return m_store->removePhoto(photo, {m_author.toStdString(), visited, "photo.removed"});

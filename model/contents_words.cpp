@@ -5,6 +5,7 @@
 #include <cmath>
 #include <map>
 #include <sstream>
+#include <string_view>
 
 namespace model::words {
 namespace {
@@ -31,6 +32,16 @@ const std::map<std::string, std::string> &irregular() {
         {"colour", "color"},
     };
     return forms;
+}
+
+/// "tomatos", "cherrys", "dishs": an "s" where English writes another ending. What is meant is asked.
+bool isMisspeltPlural(const std::string &word) {
+    static constexpr std::array names{"tomatos", "potatos", "leafs", "loafs", "knifes", "halfs"};
+    if (std::find(names.begin(), names.end(), word) != names.end())
+        return true;
+    if (word.ends_with("ys") && word.size() > 4)
+        return std::string_view("aeiou").find(word[word.size() - 3]) == std::string_view::npos;
+    return word.ends_with("chs") || word.ends_with("shs") || word.ends_with("xs");
 }
 
 /// "400g" -> 400 and g; "4x400g" -> 4, x, 400 and g; "3/week" -> 3, / and week; anything else stays whole.
@@ -128,7 +139,7 @@ std::string singular(const std::string &word) {
     if (const auto found = irregular().find(word); found != irregular().end())
         return found->second;
     const auto ends = [&](const char *ending) { return word.ends_with(ending); };
-    if (word.size() < 4 || !ends("s") || ends("ss") || ends("us") || ends("is"))
+    if (word.size() < 4 || !ends("s") || ends("ss") || ends("us") || ends("is") || isMisspeltPlural(word))
         return word;
     if (ends("ies"))
         return word.substr(0, word.size() - 3) + "y";

@@ -17,7 +17,8 @@ struct Word {
 [[nodiscard]] std::string lower(const std::string &text);
 /// Text without white space at both ends.
 [[nodiscard]] std::string trimmed(const std::string &text);
-/// Singular of one English word in small letters; the same for the singular itself.
+/// Singular of one English word in small letters; the same for the singular itself, and for a plural that is
+/// misspelt ("tomatos").
 [[nodiscard]] std::string singular(const std::string &word);
 /// Words parted by white space and hyphens, without full stops and commas at their ends; "400g" gives "400"
 /// and "g", "3/week" gives "3", "/" and "week".

@@ -140,51 +140,76 @@ int usualPlaces(UnitKind kind) {
     return 1;
 }
 
+/// One unit; fails with the sentence that says why it is none.
+Result<UnitSaid> unitFrom(const std::string &text, std::vector<Word> all) {
+    UnitSaid said;
+    said.places = 0;
+    const auto kind = kindOf(all);
+    takeNumbers(all, said);
+    while (!all.empty() && (all.back().low == "with" || all.back().low == "and" || all.back().low == "has"))
+        all.pop_back();
+    if (!kind)
+        return fail(
+            ErrorCode::NotUnderstood,
+            "No unit in it: " + text +
+                ". Say its kind, for example wall cupboard left of the cooker 60 cm 2 shelves. Kept.");
+    said.unit.kind = *kind;
+    said.unit.name = words::joined(all, 0, all.size());
+    if (said.unit.name.empty())
+        said.unit.name = text;
+    said.unit.area = areaOf(all, *kind);
+    if (said.places == 0)
+        said.places = usualPlaces(*kind);
+    if (!said.doubt.empty())
+        return fail(ErrorCode::OutOfRange, said.unit.name + ": " + said.doubt + " Kept.");
+    if (said.unit.width && (said.unit.width->value.value < 5 || said.unit.width->value.value > 500))
+        return fail(ErrorCode::OutOfRange, said.unit.name + ": a width of " + said.unit.width->typed +
+                                               " cannot be. It goes from 5 to 500 cm. Kept.");
+    return said;
+}
+
+/// Keeps what was not understood, with the reason of the first and the names of the others.
+void leave(UnitsRead &read, const std::string &text, const std::string &why) {
+    if (read.left.empty()) {
+        read.before = read.units.size();
+        read.why = why;
+    } else {
+        read.why += " Nor this: " + text + ".";
+    }
+    read.left += (read.left.empty() ? "" : ", ") + text;
+}
+
 } // namespace
 
-Result<std::vector<UnitSaid>> parseUnits(const std::string &line) {
-    std::vector<UnitSaid> out;
-    bool corner = false;
+Result<UnitsRead> parseUnits(const std::string &line) {
+    UnitsRead read;
+    ErrorCode code = ErrorCode::NotUnderstood;
+    std::string corner; // as it was said; empty: the walk goes straight on
     for (const auto &text : words::itemsOf(words::cleaned(line))) {
-        UnitSaid said;
-        said.places = 0;
         auto all = words::wordsOf(text);
         if (isCorner(all)) {
-            corner = true;
+            corner = text;
             continue;
         }
-        const auto kind = kindOf(all);
-        takeNumbers(all, said);
-        while (!all.empty() &&
-               (all.back().low == "with" || all.back().low == "and" || all.back().low == "has"))
-            all.pop_back();
-        if (!kind)
-            return fail(
-                ErrorCode::NotUnderstood,
-                "No unit in it: " + text +
-                    ". Say its kind, for example wall cupboard left of the cooker 60 cm 2 shelves. Kept.");
-        said.unit.kind = *kind;
-        said.unit.corner = std::exchange(corner, false);
-        said.unit.name = words::joined(all, 0, all.size());
-        if (said.unit.name.empty())
-            said.unit.name = text;
-        said.unit.area = areaOf(all, *kind);
-        if (said.places == 0)
-            said.places = usualPlaces(*kind);
-        if (!said.doubt.empty())
-            return fail(ErrorCode::OutOfRange, said.unit.name + ": " + said.doubt + " Kept.");
-        if (said.unit.width && (said.unit.width->value.value < 5 || said.unit.width->value.value > 500))
-            return fail(ErrorCode::OutOfRange, said.unit.name + ": a width of " + said.unit.width->typed +
-                                                   " cannot be. It goes from 5 to 500 cm. Kept.");
-        out.push_back(std::move(said));
+        const std::string turn = std::exchange(corner, {});
+        auto said = unitFrom(text, std::move(all));
+        if (said) {
+            said->unit.corner = !turn.empty();
+            read.units.push_back(std::move(*said));
+        } else {
+            code = read.left.empty() ? said.error().code : code;
+            leave(read, turn.empty() ? text : turn + ", " + text, said.error().sentence);
+        }
     }
-    if (corner)
-        return fail(ErrorCode::NotUnderstood, "Behind the corner comes no unit. Say the first one of the new "
-                                              "wall on the same line. Kept.");
-    if (out.empty())
+    if (!corner.empty())
+        leave(read, corner,
+              "Behind the corner comes no unit. Say the first one of the new wall on the same line. Kept.");
+    if (read.units.empty() && read.left.empty())
         return fail(ErrorCode::NotUnderstood, "Nothing on the line. Say the units from the door clockwise, "
                                               "for example larder 4 shelves, worktop.");
-    return out;
+    if (read.units.empty())
+        return fail(code, read.why);
+    return read;
 }
 
 } // namespace model

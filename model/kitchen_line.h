@@ -9,14 +9,22 @@ namespace model {
 struct UnitSaid {
     Unit unit;
     int places = 1;
-    std::string doubt; // a question, or empty
+    std::string doubt; // why it cannot be so, or empty
+};
+
+/// What was understood of a line, and what was not.
+struct UnitsRead {
+    std::vector<UnitSaid> units;
+    std::string left;       // the parts not understood, as they were said; empty: all was understood
+    std::string why;        // what is wrong with them, in sentences
+    std::size_t before = 0; // so many units come before the first such part
 };
 
 /// Reads units in the order of the walk: "larder by the door 50 cm 4 shelves, worktop, wall cupboard left of
 /// the cooker 2 shelves". A comma or semicolon ends a unit. "Corner" between two units begins a new wall. The
 /// kind follows from its words, a work area from "sink", "cooker", "fridge", "table" and "door". Fails with
-/// NotUnderstood for an empty line, one without any kind, or a corner that no unit follows.
-[[nodiscard]] Result<std::vector<UnitSaid>> parseUnits(const std::string &line);
+/// NotUnderstood or OutOfRange where no unit is understood.
+[[nodiscard]] Result<UnitsRead> parseUnits(const std::string &line);
 
 /// "Top shelf", "second drawer", "worktop": the usual name of a place of such a unit.
 [[nodiscard]] std::string placeName(UnitKind kind, int order, int count);

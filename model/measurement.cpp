@@ -63,8 +63,10 @@ const std::vector<TestInfo> &testInfos() {
          false},
         {Test::Soles, Domain::Reach, "soles", "Soles worn at home", "Height, for example 2 cm, or none",
          false, false},
-        {Test::LiftFigures, Domain::Reach, "lift-figures", "Figures of the lifting filter",
-         "Women's or men's; the lower ones, women's, until it is said", false, false},
+        {Test::LiftFigures, Domain::Reach, "lift-figures", "Weights safe to lift: whose figures",
+         "The lifting guidance has lower figures for women, higher ones for men; women's count until it is "
+         "said",
+         false, false},
     };
     return infos;
 }

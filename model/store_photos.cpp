@@ -14,7 +14,9 @@ Result<void> Store::addPhoto(const Photo &photo, std::span<const std::uint8_t> p
         return m_inner->commit(action, photo.client.text, photo.id.text, [&]() -> Result<void> {
             Statement(m_inner->database,
                       "INSERT INTO photo(id, client, of, description, at, picture) VALUES(?,?,?,?,?,?)",
-                      photo.id.text, photo.client.text, photo.of.text, photo.description, timeStamp(),
+                      photo.id.text, photo.client.text, photo.of.text, photo.description,
+                      photo.at.empty() ? timeStamp() : photo.at, // one that comes back keeps its day
+
                       ByteView(picture))
                 .run();
             return {};

@@ -4,7 +4,7 @@ import Feltmark
 import "joined.js" as Joined
 
 // One of several. Up to five: rows, one Tab stop, arrows move and choose, Space chooses. More: a button that opens the
-// list (Return, Space, Alt+Down); there arrows or first letters move, Return takes, Escape leaves it as it was.
+// list (Return, Space, Alt+Down, a first letter); there arrows or first letters move, Return takes, Escape leaves it as it was.
 // Properties: label, hint, choices (texts), value (one of them or empty), error, note, unavailable,
 // inRow (short choices side by side). Signal: chosen(value).
 // Use: ChoiceEntry { label: qsTr("Hand"); choices: vm.hands; value: vm.hand; onChosen: c => vm.setHand(c) }
@@ -129,6 +129,11 @@ Column {
             event.accepted = (event.modifiers & Qt.AltModifier) !== 0;
             if (event.accepted)
                 clicked();
+        }
+        Keys.onPressed: event => {
+            event.accepted = list.isLetter(event) && !entry.unavailable;
+            if (event.accepted)
+                list.openAt(event.text);
         }
     }
     Notice {

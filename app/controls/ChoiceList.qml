@@ -10,37 +10,39 @@ ModalPane {
     property list<string> choices
     property int chosenIndex: -1
     property int current: 0
-    property string typed
+    property string firstLetter // typed before it was open
     signal taken(int index)
 
     function focusRow(index: int): void {
         if (index < 0 || index >= rows.count)
             return;
+        letters.missed = false;
         pane.current = index;
         rows.itemAt(index).forceActiveFocus(Qt.TabFocusReason);
     }
     function seek(letter: string): void {
-        pane.typed += letter.toLowerCase();
-        forget.restart();
-        // The same letter again goes on to the next row that begins with it.
-        const again = pane.typed.length > 1 && pane.typed === letter.toLowerCase().repeat(pane.typed.length);
-        const wanted = again ? letter.toLowerCase() : pane.typed;
-        const from = pane.current + (pane.typed.length === 1 || again ? 1 : 0);
-        for (let i = 0; i < pane.choices.length; ++i) {
-            const at = (from + i) % pane.choices.length;
-            if (pane.choices[at].toLowerCase().startsWith(wanted)) {
-                pane.focusRow(at);
-                return;
-            }
-        }
-        speaker.say(qsTr("None begins with %1.").arg(pane.typed));
+        const found = letters.seek(letter, pane.current);
+        if (found >= 0)
+            pane.focusRow(found);
+    }
+    function openAt(letter: string): void {
+        pane.firstLetter = letter;
+        pane.open();
+    }
+    function isLetter(event: var): bool {
+        return letters.isLetter(event);
     }
     function take(index: int): void {
         pane.close();
         pane.taken(index);
     }
 
-    onOpened: pane.focusRow(Math.max(0, pane.chosenIndex))
+    onOpened: {
+        pane.focusRow(Math.max(0, pane.chosenIndex));
+        if (pane.firstLetter)
+            pane.seek(pane.firstLetter);
+        pane.firstLetter = "";
+    }
 
     Column {
         width: parent ? (parent as Item).width : 0
@@ -65,7 +67,8 @@ ModalPane {
                 chosen: row.index === pane.chosenIndex
                 spokenName: qsTr("%1, %2 of %3").arg(row.text).arg(row.index + 1).arg(rows.count)
                 activeFocusOnTab: row.activeFocus || row.index === pane.current
-                onPicked: pane.take(row.index)
+                onPicked: if (row.index !== pane.current || letters.takes(row.index))
+                    pane.take(row.index)
                 Keys.onDownPressed: pane.focusRow(row.index + 1)
                 Keys.onUpPressed: pane.focusRow(row.index - 1)
                 Keys.onPressed: event => {
@@ -73,7 +76,7 @@ ModalPane {
                         pane.focusRow(0);
                     else if (event.key === Qt.Key_End)
                         pane.focusRow(rows.count - 1);
-                    else if (event.text > " " && event.text !== "\u007f" && !(event.modifiers & (Qt.ControlModifier | Qt.AltModifier)))
+                    else if (letters.isLetter(event))
                         pane.seek(event.text);
                     else
                         return;
@@ -81,14 +84,11 @@ ModalPane {
                 }
             }
         }
-        Speaker {
-            id: speaker
-        }
-    }
-    Timer {
-        id: forget
+        LetterSeek {
+            id: letters
 
-        interval: 1000
-        onTriggered: pane.typed = ""
+            count: pane.choices.length
+            titleOf: index => pane.choices[index]
+        }
     }
 }

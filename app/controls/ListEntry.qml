@@ -2,7 +2,7 @@ pragma ComponentBehavior: Bound
 import QtQuick
 import Feltmark
 
-// A list of rows: one Tab stop, arrows, Home and End move, Return or a click activates. The reader hears the row and "2 of 9".
+// A list of rows: one Tab stop, arrows, Home, End and first letters move, Return or a click activates. The reader hears the row and "2 of 9".
 // Of a long list only the part round the row in hand is on screen; the arrows go on into the next.
 // Properties: label (heading and name of the list), model (RowModel), currentKey (the row in hand), emptyText, showLabel.
 // Signals: moved(key) when another row is in hand; activated(key) on Return or click.
@@ -61,7 +61,14 @@ Column {
         return index >= 0;
     }
 
+    function seek(letter: string): void {
+        const found = letters.seek(letter, list.currentIndex);
+        if (found >= 0)
+            list.focusRow(found);
+    }
+
     width: parent ? (parent as Item).width : implicitWidth
+    onCurrentIndexChanged: letters.missed = false
     // Later: what follows a move may change the rows.
     onCurrentKeyChanged: moving.restart()
     Accessible.role: Accessible.List
@@ -82,6 +89,12 @@ Column {
         visible: list.count === 0
         text: list.emptyText
         soft: true
+    }
+    LetterSeek {
+        id: letters
+
+        count: part.total
+        titleOf: index => list.model.titleAt(index)
     }
     RowWindow {
         id: part
@@ -117,8 +130,12 @@ Column {
 
             position: list.count > 1 ? qsTr("%1 of %2").arg(place + 1).arg(list.count) : ""
             current: place === list.currentIndex
-            onReached: list.focusRow(place)
-            onActivated: list.activated(key)
+            onReached: {
+                letters.missed = false;
+                list.focusRow(place);
+            }
+            onActivated: if (letters.takes(place))
+                list.activated(key)
             Keys.onDownPressed: list.focusRow(place + 1)
             Keys.onUpPressed: list.focusRow(place - 1)
             Keys.onPressed: event => {
@@ -132,6 +149,8 @@ Column {
                     list.focusRow(place + 10);
                 else if (event.key === Qt.Key_PageUp)
                     list.focusRow(place - 10);
+                else if (letters.isLetter(event))
+                    list.seek(event.text);
                 else
                     return;
                 event.accepted = true;

@@ -1,7 +1,7 @@
 import QtQuick
 import Feltmark
 
-// The one message line of a window: shows what the shell says and has it spoken, also the same sentence twice.
+// The one message line of a window: shows the first two lines of what the shell says and has it spoken, also the same sentence twice.
 // A button, so that the list of messages is at hand; beside it, for the mouse, one that opens what a key does (F10).
 // Properties: shell. Signals: listWanted(), menuWanted().
 // Sentences said within one turn are spoken as one: the second would cut the first off.
@@ -106,9 +106,12 @@ Rectangle {
     Words {
         id: words
 
+        objectName: "firstLines"
         x: 3 * Theme.gap
         anchors.verticalCenter: parent.verticalCenter
         width: button.width - 6 * Theme.gap
+        maximumLineCount: 2 // the list of messages has the whole
+        elide: Text.ElideRight
         text: line.shell.busyWith ? qsTr("%1 %2 percent.").arg(line.shell.busyWith).arg(Math.round(line.shell.progress * 100)) : line.shell.message
         silent: true
     }

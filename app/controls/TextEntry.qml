@@ -82,8 +82,10 @@ Column {
                     area.text = text;
             }
             function handOver(): void {
-                if (!area.isUnsaved())
-                    return;
+                if (area.isUnsaved())
+                    area.give();
+            }
+            function give(): void {
                 const before = entry.note;
                 area.handedOver = area.text;
                 entry.accepted(area.text);
@@ -148,7 +150,9 @@ Column {
                 event.accepted = !entry.multiline || (event.modifiers & Qt.ControlModifier) !== 0;
                 if (!event.accepted)
                     return;
-                area.handOver();
+                // What is not taken yet is given again, as it stands.
+                if (area.isUnsaved() || entry.error)
+                    area.give();
                 entry.returned();
             }
 

@@ -158,13 +158,12 @@ void AppliancesPage::take(const QString &line) {
         return;
     auto appliance = model::parseAppliance(line.toStdString());
     if (!appliance) {
-        say(appliance.error());
+        refuse(QStringLiteral("appliance"), line, text(appliance.error().sentence));
         return;
     }
     appliance->id = model::newId();
     if (!change(line.trimmed(), "appliance.added", [&](Case &r) { r.appliances.push_back(*appliance); }))
         return;
-    m_session.keepDraft(text(record().client.id.text) + QStringLiteral("/appliances/appliance"), {});
     clearField(QStringLiteral("appliance"));
     const auto marks = model::applianceMarks(m_session.planRecord(), m_session.planFindings());
     say(tr("%1. %2").arg(text(appliance->name), marksInWords(record(), marks.back())));

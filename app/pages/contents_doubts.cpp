@@ -53,9 +53,10 @@ void ContentsPage::showDoubt() {
 void ContentsPage::answer(const std::string &line) {
     auto items = model::parseContents(line, m_session.lexicon());
     if (!items) {
-        say(items.error());
+        refuse(QStringLiteral("answer"), text(line), text(items.error().sentence));
         return;
     }
+    clearField(QStringLiteral("answer"));
     const Id id = m_thing;
     const QString words = text(items->front().thing.name);
     const bool saved = change(tr("%1 settled").arg(words), "thing.settled", [&](Case &r) {

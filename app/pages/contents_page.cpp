@@ -199,7 +199,7 @@ void ContentsPage::takeLine(const QString &line) {
                          [this](const Thing &thing) { return thing.place == m_place; });
     auto result = model::changeBy(line.toStdString(), here, m_session.lexicon());
     if (!result) {
-        say(result.error());
+        refuse(QStringLiteral("line"), line, text(result.error().sentence));
         return;
     }
     const auto doubts =
@@ -222,7 +222,6 @@ void ContentsPage::takeLine(const QString &line) {
         return;
     for (const auto &item : result->added)
         m_session.learn(item.thing);
-    m_session.keepDraft(text(record().client.id.text) + QStringLiteral("/contents/line"), {});
     clearField(QStringLiteral("line"));
     QStringList said;
     const bool only = result->added.empty() && !(result->changed.empty() && result->removed.empty());

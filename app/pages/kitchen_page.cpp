@@ -149,26 +149,39 @@ void KitchenPage::edit(const QString &key, const QString &value) {
 void KitchenPage::takeUnits(const QString &line) {
     if (line.trimmed().isEmpty())
         return;
-    const auto units = model::parseUnits(line.toStdString());
-    if (!units) {
-        say(units.error());
+    const auto read = model::parseUnits(line.toStdString());
+    if (!read) {
+        refuse(QStringLiteral("units"), line, text(read.error().sentence));
         return;
     }
     std::size_t places = 0;
+    const auto first = std::ranges::find(record().units, m_before, &Unit::id) - record().units.begin();
     const bool saved = change(line.trimmed(), "unit.added", [&](Case &r) {
-        for (const auto &said : *units) {
+        for (const auto &said : read->units) {
             model::addUnit(r, said.unit, said.places, m_before);
             places += static_cast<std::size_t>(said.places);
         }
     });
     if (!saved)
         return;
-    m_before = {};
-    m_session.keepDraft(text(record().client.id.text) + QStringLiteral("/kitchen/units"), {});
     clearField(QStringLiteral("units"));
+    const QString units = counted(read->units.size(), tr("1 unit"), tr("%1 units"));
+    if (!read->left.empty()) {
+        refuse(QStringLiteral("units"), text(read->left),
+               tr("%1 taken in. %2").arg(units, text(read->why)) +
+                   leavesRoom(static_cast<std::size_t>(first) + read->before));
+        return;
+    }
+    m_before = {};
     say(tr("%1, %2 of usual size. Measure when you can.")
-            .arg(counted(units->size(), tr("1 unit"), tr("%1 units")),
-                 counted(places, tr("1 place"), tr("%1 places"))));
+            .arg(units, counted(places, tr("1 place"), tr("%1 places"))));
+}
+
+/// What was not understood of a line goes where it was said; in words, if that is not at the end.
+QString KitchenPage::leavesRoom(std::size_t at) {
+    const bool within = at < record().units.size();
+    m_before = within ? record().units[at].id : Id{};
+    return within ? tr(" It goes before %1.").arg(text(record().units[at].name)) : QString();
 }
 
 void KitchenPage::copyInHand() {

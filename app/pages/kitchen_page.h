@@ -36,6 +36,7 @@ private:
     [[nodiscard]] std::vector<FieldSpec> placeFields(const model::Id &id);
     void showDrawing();
     void takeUnits(const QString &line);
+    [[nodiscard]] QString leavesRoom(std::size_t at);
     void copyInHand();
     void splitInHand();
     void moveInHand(int by);

@@ -40,6 +40,16 @@ bool isAcuity(model::Test test) {
     return test == model::Test::DistanceAcuity || test == model::Test::NearAcuity;
 }
 
+/// What can be answered where only a few answers are possible; empty for a result that is typed.
+QStringList choicesOf(model::Test test) {
+    const QString open = QObject::tr("not stated");
+    if (test == model::Test::Posture)
+        return {open, QStringLiteral("standing"), QStringLiteral("seated")};
+    if (test == model::Test::LiftFigures)
+        return {open, QStringLiteral("women's"), QStringLiteral("men's")};
+    return {};
+}
+
 /// Tests of the hand that are done finger by finger; a shape is felt with the whole hand.
 bool isByFinger(model::Test test) {
     const auto &info = model::infoOf(test);
@@ -163,6 +173,14 @@ PageViewModel::FieldSpec MeasurementPage::resultField(const model::TestInfo &inf
                     .label = label,
                     .hint = yesNo ? QString() : text(info.hint) + tr("; or not tested, and why")};
     const Measurement *result = latest(info.test, side);
+    const QStringList choices = choicesOf(info.test);
+    if (!choices.isEmpty()) {
+        field.kind = FieldKind::Choice;
+        field.hint = text(info.hint);
+        field.choices = choices;
+        if (result && !choices.contains(whole(*result))) // own words of an older record
+            field.choices << whole(*result);
+    }
     if (result && result->notTestedBecause.empty() && !yesNo) {
         if (const auto read = model::readBack(*result))
             field.note = text(*read);
@@ -171,11 +189,13 @@ PageViewModel::FieldSpec MeasurementPage::resultField(const model::TestInfo &inf
     }
     const model::Test test = info.test;
     return {field,
-            [this, test, side] {
+            [this, test, side, choices] {
                 const Measurement *found = latest(test, side);
-                return found ? whole(*found) : QString();
+                return found ? whole(*found) : choices.value(0);
             },
-            [this, &info, side](Case &r, const QString &typed) { return write(r, info, side, typed); }};
+            [this, &info, side, choices](Case &r, const QString &typed) {
+                return write(r, info, side, typed == choices.value(0) ? QString() : typed);
+            }};
 }
 
 PageViewModel::FieldSpec MeasurementPage::methodField() {
@@ -282,7 +302,8 @@ void MeasurementPage::edit(const QString &key, const QString &value) {
 bool MeasurementPage::isGap(const FormField &field) const {
     const bool result = field.kind == FieldKind::Text && field.key != QLatin1String("method") &&
                         !field.key.endsWith(QLatin1String("-chart"));
-    return PageViewModel::isGap(field) || (result && field.value.isEmpty());
+    const bool open = field.kind == FieldKind::Choice && field.value == tr("not stated");
+    return PageViewModel::isGap(field) || open || (result && field.value.isEmpty());
 }
 
 void MeasurementPage::act(const QString &key) {

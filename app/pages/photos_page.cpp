@@ -59,7 +59,7 @@ void PhotosPage::refresh() {
                 typed(m_file)}});
     std::vector<ActionRow> actions{{.key = "add", .title = tr("Take it in"), .primary = true}};
     if (photoInHand())
-        actions.push_back({.key = "remove", .title = tr("Remove the photograph in hand for good")});
+        actions.push_back({.key = "remove", .title = tr("Remove the photograph in hand")});
     m_actions.setRows(std::move(actions));
     std::vector<ListRow> rows;
     for (const auto &photo : m_photos) {
@@ -138,7 +138,8 @@ void PhotosPage::remove() {
     }
     m_row.clear();
     refresh();
-    say(tr("Removed for good: %1.").arg(text(photo.description)));
+    say(tr("Removed: %1. Undo brings it back while this client is open; then it is gone for good.")
+            .arg(text(photo.description)));
     emit focusField(QStringLiteral("words"));
 }
 

@@ -10,6 +10,7 @@
 #include "model/shelf_side.h"
 #include "reports/kitchen_figure.h"
 #include <QPointer>
+#include <QRegularExpression>
 #include <algorithm>
 
 namespace app {
@@ -31,12 +32,29 @@ QString countedOnShelf(std::size_t index, bool fromRight) {
     return (fromRight ? QObject::tr("%1 from the right") : QObject::tr("%1 from the left")).arg(at);
 }
 
+QString sentence(const QString &words) {
+    return words.left(1).toUpper() + words.mid(1);
+}
+
 QString minutes(double value) {
     return QString::number(value, 'f', 1);
 }
 
 QString placeName(const Case &record, const Id &place) {
     return text(model::placeWords(record, place));
+}
+
+/// The first sentence alone; the others stand with the findings, to be read one by one.
+QString shortagesInWords(const model::Plan &plan) {
+    const QString first = text(plan.shortages.front().sentence);
+    static const QRegularExpression end(QStringLiteral("(?<=[.?!]) (?=[A-Z])"));
+    const QStringList sentences = first.split(end);
+    const auto more = static_cast<std::size_t>(sentences.size()) - 1 + plan.shortages.size() - 1;
+    if (more == 0)
+        return first;
+    return sentences.front() + QLatin1Char(' ') +
+           counted(more, QObject::tr("1 more sentence is in the findings of this page."),
+                   QObject::tr("%1 more sentences are in the findings of this page."));
 }
 
 } // namespace
@@ -71,20 +89,20 @@ std::vector<ListRow> PlanPage::lineRows() const {
             const auto thing = std::ranges::find(planned().things, here[i]->thing, &Thing::id);
             const bool overruled =
                 std::ranges::count(planned().overrules, here[i]->thing, &model::Overrule::thing) > 0;
-            const QString at = countedOnShelf(i, fromRight);
+            const QString at = sentence(countedOnShelf(i, fromRight));
+            const QString mark = sentence(markWords(*here[i]));
             const QString name = nameOf(here[i]->thing);
-            rows.push_back(
-                {.key = text(here[i]->thing.text),
-                 .title = name,
-                 .amount = thing != planned().things.end() && thing->count ? QString::number(*thing->count)
-                                                                           : QString(),
-                 .facts = tr("%1. %2.").arg(at, markWords(*here[i])),
-                 .flag = overruled ? tr("your decision") : QString(),
-                 .spoken =
-                     QStringList{name, at, markWords(*here[i]), overruled ? tr("your decision") : QString()}
-                         .filter(QRegularExpression(QStringLiteral(".")))
-                         .join(QStringLiteral(". ")),
-                 .section = where});
+            rows.push_back({.key = text(here[i]->thing.text),
+                            .title = name,
+                            .amount = thing != planned().things.end() && thing->count
+                                          ? QString::number(*thing->count)
+                                          : QString(),
+                            .facts = tr("%1. %2.").arg(at, mark),
+                            .flag = overruled ? tr("your decision") : QString(),
+                            .spoken = QStringList{name, at, mark, overruled ? tr("your decision") : QString()}
+                                          .filter(QRegularExpression(QStringLiteral(".")))
+                                          .join(QStringLiteral(". ")),
+                            .section = where});
         }
     }
     return rows;
@@ -243,7 +261,9 @@ void PlanPage::command(const QString &name) {
         }
         emit focusField(QStringLiteral("overrule"));
     } else if (const PlanLine *line = lineInHand()) {
-        say(tr("%1. %2. %3.").arg(nameOf(line->thing), placeName(planned(), line->place), markWords(*line)));
+        say(tr("%1. %2. %3.")
+                .arg(nameOf(line->thing), sentence(placeName(planned(), line->place)),
+                     sentence(markWords(*line))));
     }
 }
 
@@ -308,7 +328,7 @@ void PlanPage::take(const Result<model::Plan> &made) {
     if (!saved) {
         m_shell.endWork(tr("The plan was not saved."));
     } else if (!made->shortages.empty()) {
-        m_shell.endWork(tr("No plan possible. %1").arg(text(made->shortages.front().sentence)));
+        m_shell.endWork(tr("No plan possible. %1").arg(shortagesInWords(*made)));
     } else {
         const auto changes = before.plan ? model::planChanges(before, planned()) : std::vector<std::string>{};
         QString sentence = counted(made->lines.size(), tr("Plan ready, 1 thing placed."),

@@ -20,10 +20,7 @@ void PageViewModel::edit(const QString &key, const QString &value) {
     const QString label = spec->field.label;
     model::Case after = m_session.hasClient() ? record() : model::Case{};
     if (const auto written = write(after, value); !written) {
-        m_pending[key] = {value, text(written.error().sentence)};
-        m_refusedLast = key;
-        m_session.keepDraft(draftName(key), value);
-        showFields();
+        refuse(key, value, text(written.error().sentence));
         return;
     }
     m_pending.erase(key);
@@ -33,6 +30,14 @@ void PageViewModel::edit(const QString &key, const QString &value) {
         change(value.isEmpty() ? label : label + QStringLiteral(": ") + value, "field." + key.toStdString(),
                [&](model::Case &record) { record = after; });
     refresh();
+}
+
+void PageViewModel::refuse(const QString &key, const QString &typed, const QString &sentence) {
+    m_pending[key] = {typed, sentence};
+    m_refusedLast = key;
+    m_typedHere.insert(key);
+    m_session.keepDraft(draftName(key), typed);
+    showFields();
 }
 
 QString PageViewModel::takeBackRefused() {
@@ -81,6 +86,7 @@ void PageViewModel::goBack() {
 }
 
 void PageViewModel::typing(const QString &key, const QString &typed) {
+    m_typedHere.insert(key);
     m_session.keepDraft(draftName(key), typed);
 }
 
@@ -88,7 +94,7 @@ void PageViewModel::setFields(std::vector<FieldSpec> fields) {
     m_fields = std::move(fields);
     for (const auto &spec : m_fields) {
         const QString kept = m_session.draft(draftName(spec.field.key));
-        if (!kept.isEmpty() && spec.write && !m_pending.contains(spec.field.key))
+        if (!kept.isEmpty() && !m_typedHere.contains(spec.field.key) && !m_pending.contains(spec.field.key))
             m_pending[spec.field.key] = {kept,
                                          tr("Typed before and not taken yet. Press Return to take it.")};
     }
@@ -122,10 +128,13 @@ bool PageViewModel::change(const QString &words, const std::string &what, const 
 }
 
 void PageViewModel::clearField(const QString &key) {
+    m_pending.erase(key);
+    m_session.keepDraft(draftName(key), {});
     std::vector<FormField> rows = m_form.rows();
     const auto found = std::ranges::find(rows, key, &FormField::key);
     if (found == rows.end())
         return;
+    found->error.clear();
     found->value = QStringLiteral(" "); // two changes, so that the entry sees one
     m_form.setRows(rows);
     found->value.clear();

@@ -7,6 +7,7 @@
 #include <QVariantList>
 #include <QVariantMap>
 #include <map>
+#include <set>
 
 namespace app {
 
@@ -123,8 +124,10 @@ protected:
         m_trialDetail = detail;
     }
     void setCharts(const QVariantList &charts) { m_charts = charts; }
-    /// Empties a field although the record's value is the same: after its text was taken.
+    /// Empties a field although the record's value is the same, and forgets its draft: its text was taken.
     void clearField(const QString &key);
+    /// Puts a sentence beside the field and keeps the text in it; the field speaks it.
+    void refuse(const QString &key, const QString &typed, const QString &sentence);
 
     Session &m_session;
     ShellViewModel &m_shell;
@@ -148,6 +151,7 @@ private:
     std::vector<FieldSpec> m_fields;
     std::map<QString, Pending> m_pending;
     QString m_refusedLast;
+    std::set<QString> m_typedHere; // while the page is open: no draft of before
 };
 
 [[nodiscard]] inline QString text(const std::string &utf8) {

@@ -148,6 +148,28 @@ TEST_F(Contents, tenThousandCharactersAndNonsenseAreTakenOrRefused) {
     EXPECT_EQ(here().back().name, "eciR");
 }
 
+TEST_F(Contents, aLineThatWasBeingTypedIsThereAgainAndReturnTakesIt) {
+    page.typing("line", "4 honey");
+    page.refresh();
+    EXPECT_EQ(page.form()->rows().front().error, "") << "she is still typing it";
+    ContentsPage again(session, shell, place);
+    again.refresh();
+    EXPECT_EQ(again.form()->rows().front().value, "4 honey");
+    EXPECT_THAT(again.form()->rows().front().error.toStdString(), HasSubstr("not taken yet"));
+    again.edit("line", "4 honey");
+    EXPECT_EQ(again.form()->rows().front().value, "");
+    EXPECT_EQ(again.form()->rows().front().error, "");
+    ContentsPage later(session, shell, place);
+    later.refresh();
+    EXPECT_EQ(later.form()->rows().front().value, "") << "what was taken is no draft any more";
+}
+
+TEST_F(Contents, aLineThatIsNoneIsToldBesideItsField) {
+    page.edit("line", QStringLiteral(",;,"));
+    EXPECT_EQ(page.form()->rows().front().value, ",;,");
+    EXPECT_NE(page.form()->rows().front().error, "");
+}
+
 TEST(OwnWords, areThereAgainAfterTheProgramWasClosed) {
     const QTemporaryDir folder;
     const std::string passphrase = "five words that stand together";

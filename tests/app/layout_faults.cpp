@@ -45,7 +45,8 @@ const QQuickItem *boxAround(const QQuickItem *item) {
 void checkText(const QQuickItem *text, QStringList &faults) {
     if (text->property("text").toString().isEmpty())
         return;
-    if (text->property("truncated").toBool())
+    const bool firstLines = text->objectName() == QLatin1String("firstLines"); // the whole is one key away
+    if (text->property("truncated").toBool() && !firstLines)
         faults << describe(text) + QStringLiteral(" is truncated");
     const double contentWidth = text->property("contentWidth").toDouble();
     const double contentHeight = text->property("contentHeight").toDouble();

@@ -1,5 +1,6 @@
 #include "app/pages/photos_page.h"
 #include "app/photo_reading.h"
+#include "model/store.h"
 #include <QImage>
 #include <QTemporaryDir>
 #include <gmock/gmock.h>
@@ -66,6 +67,43 @@ TEST(Photos, needWordsAndAreShownKeptAndRemoved) {
     page.act("remove");
     EXPECT_TRUE(session.photos().empty());
     EXPECT_EQ(page.picture(), "");
+}
+
+TEST(Photos, areUndoneAndDoneAgainWithTheRest) {
+    const QTemporaryDir folder;
+    auto made = model::Store::create(folder.filePath("store").toStdString(), "five words that stand together",
+                                     "Ada Rowan", model::KeyCost::cheapest());
+    ASSERT_TRUE(made);
+    Session session;
+    session.openStore(std::move(made->store), "Ada Rowan");
+    ASSERT_TRUE(session.addClient("Invented Person", "P1"));
+    ShellViewModel shell;
+    PhotosPage page(session, shell);
+    page.refresh();
+    page.edit("words", "Tins in two rows");
+    page.edit("file", pictureIn(folder, 300, 200));
+    page.act("add");
+    ASSERT_EQ(session.photos().size(), 1U);
+    const auto taken = session.photos().front();
+    const auto bytes = session.picture(taken.id);
+    ASSERT_TRUE(session.edit("contact", "test", [](model::Case &r) { r.client.contact = "at noon"; }));
+    EXPECT_EQ(session.undo(), "contact");
+    EXPECT_EQ(session.undo(), "photograph, Tins in two rows");
+    EXPECT_TRUE(session.photos().empty());
+    EXPECT_EQ(page.rows()->rows().size(), 0U) << "the page shows it at once";
+    ASSERT_TRUE(session.redo());
+    ASSERT_EQ(session.photos().size(), 1U);
+    EXPECT_EQ(session.picture(taken.id), bytes);
+    page.moved(QString::fromStdString(taken.id.text));
+    page.act("remove");
+    EXPECT_TRUE(session.photos().empty());
+    EXPECT_EQ(session.undo(), "removed photograph, Tins in two rows");
+    ASSERT_EQ(session.photos().size(), 1U);
+    EXPECT_EQ(session.picture(taken.id), bytes);
+    EXPECT_EQ(session.redo(), "removed photograph, Tins in two rows");
+    EXPECT_TRUE(session.photos().empty());
+    session.closeClient();
+    EXPECT_FALSE(session.undo());
 }
 
 } // namespace

@@ -155,6 +155,23 @@ TEST_F(OpenSession, removedPlaceLeavesItsThingsWithoutOne) {
     EXPECT_EQ(session.record().things.size(), model::demo::nora().things.size());
 }
 
+TEST_F(OpenSession, unitsThatAreUnderstoodAreTakenAndTheRestStaysInItsField) {
+    KitchenPage page(session, shell);
+    page.refresh();
+    const auto before = session.record().units.size();
+    const auto field = [&] { return page.form()->rows().front(); };
+    page.edit("units", "larder, wibble, fridge");
+    ASSERT_EQ(session.record().units.size(), before + 2);
+    EXPECT_EQ(field().value, "wibble");
+    EXPECT_THAT(field().error.toStdString(), testing::HasSubstr("2 units taken in. No unit in it: wibble."));
+    EXPECT_THAT(field().error.toStdString(), testing::HasSubstr("It goes before fridge."));
+    page.edit("units", "worktop");
+    ASSERT_EQ(session.record().units.size(), before + 3);
+    EXPECT_EQ(session.record().units[before + 1].name, "worktop") << "where it was said";
+    EXPECT_EQ(field().value, "");
+    EXPECT_EQ(field().error, "");
+}
+
 TEST(Session, keepsWhatWasEditedForTheNextStart) {
     const QTemporaryDir folder;
     {

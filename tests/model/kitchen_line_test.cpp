@@ -13,32 +13,47 @@ TEST(UnitLine, isReadInTheOrderOfTheWalk) {
         "larder by the door 50 cm 4 shelves, worktop; wall cupboard left of the cooker two shelves\n"
         "drawers under the worktop 3 drawers, cupboard under the sink, fridge, freezer 600 mm wide");
     ASSERT_TRUE(units) << units.error().sentence;
-    ASSERT_EQ(units->size(), 7U);
-    EXPECT_EQ(units->at(0).unit.name, "larder by the door");
-    EXPECT_EQ(units->at(0).unit.kind, UnitKind::Larder);
-    EXPECT_EQ(units->at(0).unit.area, WorkArea::Entry);
-    EXPECT_EQ(units->at(0).unit.width->value.value, 50);
-    EXPECT_EQ(units->at(0).places, 4);
-    EXPECT_EQ(units->at(1).unit.kind, UnitKind::Worktop);
-    EXPECT_EQ(units->at(2).unit.kind, UnitKind::WallCupboard);
-    EXPECT_EQ(units->at(2).unit.area, WorkArea::Hob);
-    EXPECT_EQ(units->at(2).places, 2);
-    EXPECT_EQ(units->at(3).unit.kind, UnitKind::DrawerStack)
+    ASSERT_EQ(units->units.size(), 7U);
+    EXPECT_EQ(units->units.at(0).unit.name, "larder by the door");
+    EXPECT_EQ(units->units.at(0).unit.kind, UnitKind::Larder);
+    EXPECT_EQ(units->units.at(0).unit.area, WorkArea::Entry);
+    EXPECT_EQ(units->units.at(0).unit.width->value.value, 50);
+    EXPECT_EQ(units->units.at(0).places, 4);
+    EXPECT_EQ(units->units.at(1).unit.kind, UnitKind::Worktop);
+    EXPECT_EQ(units->units.at(2).unit.kind, UnitKind::WallCupboard);
+    EXPECT_EQ(units->units.at(2).unit.area, WorkArea::Hob);
+    EXPECT_EQ(units->units.at(2).places, 2);
+    EXPECT_EQ(units->units.at(3).unit.kind, UnitKind::DrawerStack)
         << "what it stands under does not say what it is";
-    EXPECT_EQ(units->at(4).unit.kind, UnitKind::BaseCupboard);
-    EXPECT_EQ(units->at(5).unit.kind, UnitKind::Fridge);
-    EXPECT_EQ(units->at(6).unit.width->value.value, 60);
+    EXPECT_EQ(units->units.at(4).unit.kind, UnitKind::BaseCupboard);
+    EXPECT_EQ(units->units.at(5).unit.kind, UnitKind::Fridge);
+    EXPECT_EQ(units->units.at(6).unit.width->value.value, 60);
 }
 
 TEST(UnitLine, turnsACorner) {
     const auto units = parseUnits("larder, then the corner; worktop, base cupboard in the corner, fridge");
     ASSERT_TRUE(units) << units.error().sentence;
-    ASSERT_EQ(units->size(), 4U);
-    EXPECT_FALSE(units->at(0).unit.corner);
-    EXPECT_TRUE(units->at(1).unit.corner);
-    EXPECT_FALSE(units->at(2).unit.corner) << "where it stands, no turn of the walk";
-    EXPECT_FALSE(units->at(3).unit.corner);
-    EXPECT_THAT(parseUnits("larder, corner").error().sentence, HasSubstr("Behind the corner"));
+    ASSERT_EQ(units->units.size(), 4U);
+    EXPECT_FALSE(units->units.at(0).unit.corner);
+    EXPECT_TRUE(units->units.at(1).unit.corner);
+    EXPECT_FALSE(units->units.at(2).unit.corner) << "where it stands, no turn of the walk";
+    EXPECT_FALSE(units->units.at(3).unit.corner);
+    const auto open = parseUnits("larder, corner");
+    EXPECT_EQ(open->units.size(), 1U);
+    EXPECT_EQ(open->left, "corner");
+    EXPECT_THAT(open->why, HasSubstr("Behind the corner"));
+}
+
+TEST(UnitLine, takesWhatItUnderstandsAndLeavesTheRest) {
+    const auto read = parseUnits("larder by the door, corner, wibble; worktop, larder 40 shelves, fridge");
+    ASSERT_TRUE(read);
+    ASSERT_EQ(read->units.size(), 3U);
+    EXPECT_FALSE(read->units[1].unit.corner) << "the corner belongs to what was not understood";
+    EXPECT_EQ(read->left, "corner, wibble, larder 40 shelves");
+    EXPECT_THAT(read->why, HasSubstr("No unit in it: wibble."));
+    EXPECT_THAT(read->why, HasSubstr("Nor this: larder 40 shelves."));
+    EXPECT_EQ(read->before, 1U) << "behind the larder by the door";
+    EXPECT_EQ(parseUnits("larder, fridge")->left, "");
 }
 
 TEST(UnitLine, isRefusedWithASentence) {
@@ -60,9 +75,9 @@ std::vector<std::string> names(const Case &record) {
 TEST(KitchenWalk, isInsertedMovedAndCopied) {
     Case record = newCase("A", "B");
     const auto units = parseUnits("larder 2 shelves, fridge");
-    for (const auto &said : *units)
+    for (const auto &said : units->units)
         addUnit(record, said.unit, said.places, {});
-    addUnit(record, parseUnits("worktop")->front().unit, 1, record.units[1].id);
+    addUnit(record, parseUnits("worktop")->units.front().unit, 1, record.units[1].id);
     EXPECT_THAT(names(record), testing::ElementsAre("larder", "worktop", "fridge"));
     EXPECT_TRUE(moveBy(record, record.units[2].id, -1));
     EXPECT_THAT(names(record), testing::ElementsAre("larder", "fridge", "worktop"));
@@ -77,7 +92,7 @@ TEST(KitchenWalk, isInsertedMovedAndCopied) {
 
 TEST(KitchenWalk, aShelfIsSplitInTwo) {
     Case record = newCase("A", "B");
-    addUnit(record, parseUnits("wall cupboard")->front().unit, 1, {});
+    addUnit(record, parseUnits("wall cupboard")->units.front().unit, 1, {});
     record.places[0].clear = Length{{40}, "40", Basis::Measured};
     record.places[0].height = Length{{120}, "120", Basis::Measured};
     const auto lower = splitPlace(record, record.places[0].id);

@@ -89,7 +89,7 @@ TEST(LiftRules, areToldWithTheirLimits) {
     const Measurement said = result(Kind::LiftFigures, "Men's");
     EXPECT_THAT(about(with({said}), "Two rules of lifting").because, HasSubstr("men's figures."));
     EXPECT_EQ(about(with({said}), "Two rules of lifting").from, std::vector<Id>{said.id});
-    EXPECT_TRUE(mentions(with({result(Kind::LiftFigures, "whose?")}), "Figures of the lifting filter"));
+    EXPECT_TRUE(mentions(with({result(Kind::LiftFigures, "whose?")}), "Weights safe to lift"));
 }
 
 TEST(Shelves, eachIsToldWithItsReasonAndWhatMayBeLifted) {
