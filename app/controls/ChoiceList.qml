@@ -88,7 +88,7 @@ ModalPane {
             id: letters
 
             count: pane.choices.length
-            titleOf: index => pane.choices[index]
+            titles: pane.choices
         }
     }
 }

@@ -3,15 +3,19 @@ import Feltmark
 
 // Letters typed into a list: they name the row that begins so, or has a word that does; the same letter again goes on.
 // When no row is so named it is said, and the next Return only tells the row in hand: takes() is false once.
-// Properties: count, titleOf (index => words). Functions: seek(letters, current) gives a row or -1; takes(current); isLetter(event).
+// Properties: count, and model or titles. Functions: seek(letters, current) gives a row or -1; takes(current); isLetter(event).
 Item {
     id: seeker
 
     property int count: 0
-    property var titleOf: index => ""
+    property RowModel model: null
+    property list<string> titles
     property string typed
     property bool missed: false
 
+    function titleOf(index: int): string {
+        return seeker.model ? seeker.model.titleAt(index) : seeker.titles[index];
+    }
     function isLetter(event: var): bool {
         return event.text > " " && event.text !== "\u007f" && !(event.modifiers & (Qt.ControlModifier | Qt.AltModifier));
     }

@@ -94,7 +94,7 @@ Column {
         id: letters
 
         count: part.total
-        titleOf: index => list.model.titleAt(index)
+        model: list.model
     }
     RowWindow {
         id: part
