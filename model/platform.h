@@ -16,9 +16,9 @@ namespace model::platform {
 /// their owner alone.
 void protectProcess();
 
-/// Last thing in work on another thread that opened or read a store: gives back what the cryptographic library
-/// keeps for that thread. Qt calls a thread finished before the thread's own tidying has run, so that else the
-/// end of the program could overtake it.
+/// Last thing in work on another thread that opened or read a store: gives back what the cryptographic
+/// library keeps for that thread. Qt calls a thread finished before the thread's own tidying has run, so that
+/// else the end of the program could overtake it.
 void endThreadWork();
 
 /// A lock that the system frees when the process ends, in whatever way. Move-only.

@@ -16,8 +16,8 @@ Window {
     function makePanes(): void {
         if (!window.panes)
             panesLoader.setSource("Panes.qml", {
-                shell: window.shell
-            });
+                    "shell": window.shell
+                });
     }
     function show(name: string): void {
         window.makePanes();
