@@ -32,7 +32,7 @@ Result<void> Session::addPhoto(const Photo &photo, const std::vector<std::uint8_
     auto added = putPhoto(photo, picture);
     if (added)
         addStep({.words = tr("photograph, %1").arg(QString::fromStdString(photo.description)),
-                  .photo = PhotoStep{.photo = photo, .picture = {}, .added = true}});
+                 .photo = PhotoStep{.photo = photo, .picture = {}, .added = true}});
     return added;
 }
 
@@ -43,7 +43,7 @@ Result<void> Session::removePhoto(const Photo &photo) {
     auto removed = dropPhoto(photo);
     if (removed)
         addStep({.words = tr("removed photograph, %1").arg(QString::fromStdString(photo.description)),
-                  .photo = PhotoStep{.photo = photo, .picture = std::move(*bytes), .added = false}});
+                 .photo = PhotoStep{.photo = photo, .picture = std::move(*bytes), .added = false}});
     return removed;
 }
 
