@@ -29,7 +29,7 @@ Column {
     }
 
     width: parent ? (parent as Item).width : implicitWidth
-    spacing: Theme.gap / 2
+    spacing: Theme.gap / 4
     Accessible.role: Accessible.List
     Accessible.name: qsTr("Steps")
 

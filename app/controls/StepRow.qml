@@ -16,7 +16,7 @@ Rectangle {
     signal opened
 
     width: parent ? (parent as Item).width : implicitWidth
-    implicitHeight: Math.max(Theme.target, words.implicitHeight + 2 * Theme.gap)
+    implicitHeight: Math.max(Theme.target, words.implicitHeight + Theme.gap / 2)
     radius: Theme.radius
     color: row.here ? Theme.surface : "transparent"
     border.width: row.here ? Theme.controlEdge : 0

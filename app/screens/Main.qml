@@ -266,13 +266,13 @@ Window {
 
             anchors.fill: parent
             anchors.rightMargin: Theme.cardEdge
-            contentHeight: railColumn.implicitHeight + 6 * Theme.gap
+            contentHeight: railColumn.implicitHeight + 3 * Theme.gap
 
             Column {
                 id: railColumn
 
                 x: 2 * Theme.gap
-                y: 3 * Theme.gap
+                y: 2 * Theme.gap
                 width: rail.width - 5 * Theme.gap
                 spacing: Theme.gap
 
