@@ -1,6 +1,7 @@
 #include "model/keep_by.h"
 #include "model/contents_words.h"
 #include "model/keeping_times.h"
+#include "model/packs.h"
 #include "model/rule_words.h"
 #include "model/typed.h"
 #include <algorithm>
@@ -100,14 +101,17 @@ std::optional<KeepBy> withOpening(const Thing &thing, std::optional<KeepBy> befo
     if (!dates || (before && before->last && *before->last <= dates->most))
         return before;
     const bool unread = before && before->unread;
-    return KeepBy{.rule = KeepRule::Opened,
-                  .safety = before && before->safety,
-                  .unread = unread,
-                  .first = dates->least,
-                  .last = dates->most,
-                  .words = "opened on " + dateInWords(*thing.opened) + ", keeps " +
-                           spanInWords(opened(*time, thing.storage)) + " once opened, by general guidance" +
-                           (unread ? ", and nobody has read its printed date" : "")};
+    return KeepBy{
+        .rule = KeepRule::Opened,
+        .safety = before && before->safety,
+        .unread = unread,
+        .first = dates->least,
+        .last = dates->most,
+        .words = "opened on " + dateInWords(*thing.opened) +
+                 (oldestCounts(thing) ? ", the first of " + std::to_string(packsOf(thing)) + " packs" : "") +
+                 ", keeps " + spanInWords(opened(*time, thing.storage)) +
+                 " once opened, by general guidance" +
+                 (unread ? ", and nobody has read its printed date" : "")};
 }
 
 DateState stateOf(const std::optional<KeepBy> &by, Date on) {
@@ -249,11 +253,20 @@ std::string printedDateInWords(const Thing &thing) {
     return beside + dateInWords(*thing.bestBefore);
 }
 
+bool oldestCounts(const Thing &thing) {
+    return packsOf(thing) > 1;
+}
+
 void markOpened(Thing &thing, Date on) {
-    thing.opened = on;
+    if (!oldestCounts(thing) || !thing.opened || on < *thing.opened)
+        thing.opened = on;
 }
 
 void markNewPack(Thing &thing, Date on) {
+    if (oldestCounts(thing)) {
+        thing.bought = std::min(thing.bought.value_or(on), on);
+        return;
+    }
     thing.bought = on;
     thing.opened.reset();
     thing.bestBefore.reset();

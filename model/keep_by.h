@@ -48,9 +48,12 @@ struct DatedThing {
 /// "use by 28 November 2026"; empty without a date.
 [[nodiscard]] std::string printedDateInWords(const Thing &thing);
 
-/// What happened to the pack of a thing.
+/// Several packs have one date of each kind, that of the oldest: nobody knows which of them is used up.
+[[nodiscard]] bool oldestCounts(const Thing &thing);
+/// A pack was opened. Of several packs the first one opened counts.
 void markOpened(Thing &thing, Date on);
-/// A new pack, bought on that day: the dates of the old one are gone.
+/// A new pack, bought on that day: the dates of the old one are gone. Of several packs those of the oldest
+/// stay, until somebody takes them out.
 void markNewPack(Thing &thing, Date on);
 
 } // namespace model

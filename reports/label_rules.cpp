@@ -4,6 +4,7 @@
 #include "model/typed.h"
 #include "reports/braille_cells.h"
 #include "reports/braille_label.h"
+#include "reports/square_code.h"
 #include "reports/utf8.h"
 #include "reports/writers.h"
 #include <algorithm>
@@ -138,17 +139,16 @@ Label tagFitted(Label label) {
 }
 
 Label codeFitted(Label label) {
-    static constexpr std::array<std::size_t, 10> bytes{11, 20, 32, 46, 60, 74, 86, 108, 130, 151};
-    const auto version =
-        std::ranges::find_if(bytes, [&](std::size_t most) { return label.words.size() <= most; });
-    label.fits = version != bytes.end();
-    const auto number = static_cast<int>(version - bytes.begin()) + 1;
-    const int side = 17 + 4 * number + 8;
-    label.told.push_back(label.fits
-                             ? "Version " + std::to_string(number) + " at level Q: " + std::to_string(side) +
-                                   " mm square with its white edge, modules of 1 mm."
-                             : "Too long for a code on a pack: " + std::to_string(label.words.size()) +
-                                   " bytes, 151 fit. Shorten how to prepare it.");
+    const auto code = squareCode(label.name, label.words);
+    label.fits = code.has_value();
+    if (!code) {
+        label.told.push_back("Too long for a code on a pack: " + std::to_string(label.words.size()) +
+                             " bytes, 151 fit, a few less with accents. Shorten how to prepare it.");
+        return label;
+    }
+    const int side = static_cast<int>(code->width);
+    label.told.push_back("Version " + std::to_string((side - 8 - 17) / 4) + " at level Q: " +
+                         std::to_string(side) + " mm square with its white edge, modules of 1 mm.");
     return label;
 }
 

@@ -197,7 +197,11 @@ void UpkeepPage::changePack(const QString &words, void (*how)(Thing &, model::Da
         return;
     const auto all = model::datedThings(record(), m_session.today());
     const auto now = std::ranges::find(all, id, &DatedThing::thing);
-    say(tr("%1: %2. %3").arg(name, words, factsOf(*now)));
+    const QString oldest =
+        how == model::markNewPack && model::oldestCounts(*std::ranges::find(record().things, id, &Thing::id))
+            ? tr(" Of several packs the dates of the oldest stay: empty the fields when it is used up.")
+            : QString();
+    say(tr("%1: %2. %3").arg(name, words, factsOf(*now)) + oldest);
 }
 
 } // namespace app

@@ -178,6 +178,23 @@ TEST(NewPack, hasNoDateOfTheOldOne) {
     EXPECT_EQ(thing.bought, day(2026, 11, 25));
 }
 
+/// The first one opened goes off first: common practice.
+TEST(SeveralPacks, haveTheDatesOfTheOldest) {
+    Thing thing = ham();
+    thing.count = 3;
+    markOpened(thing, day(2026, 11, 20));
+    markOpened(thing, day(2026, 11, 24));
+    EXPECT_EQ(thing.opened, day(2026, 11, 20));
+    markOpened(thing, day(2026, 11, 19)); // told later
+    EXPECT_EQ(thing.opened, day(2026, 11, 19));
+    EXPECT_THAT(keepBy(thing, EuropeOrUk)->words, HasSubstr("the first of 3 packs"));
+    thing.bought = thing.bestBefore = day(2026, 11, 18);
+    markNewPack(thing, day(2026, 11, 25));
+    EXPECT_EQ(thing.bought, day(2026, 11, 18));
+    EXPECT_EQ(thing.opened, day(2026, 11, 19));
+    EXPECT_EQ(thing.bestBefore, day(2026, 11, 18));
+}
+
 TEST(UpkeepFacts, areKeptInTheRecords) {
     Case record = demo::nora();
     record.things[0].bought = day(2026, 11, 1);

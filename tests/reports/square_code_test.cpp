@@ -64,6 +64,7 @@ INSTANTIATE_TEST_SUITE_P(
     testing::Values("Rice", "Flour. Best before 4 March 2027.",
                     "Pasta. To prepare: boil 11 minutes in salted water. Contains cereals "
                     "containing gluten. May contain eggs. Not checked for soya.",
+                    "Cr\u00e8me fra\u00eeche. Best before 4 March 2027.", "\u0141osos, \u017curek, \u00df",
                     std::string(151, 'x')));
 
 TEST_P(SquareCode, isReadBackByAnotherProgram) {
@@ -95,6 +96,8 @@ TEST(SquareCode, hasTheSizeOfTheStandard) {
     EXPECT_EQ(squareCode("it", std::string(12, 'x'))->width, 25 + 8);
     EXPECT_EQ(squareCode("it", std::string(151, 'x'))->width, 57 + 8);
     EXPECT_TRUE(squareCode("it", "Rice")->trueToScale);
+    EXPECT_EQ(squareCode("it", "\u00e8" + std::string(136, 'x'))->width, 57 + 8); // says that it is UTF-8
+    EXPECT_FALSE(squareCode("it", "\u00e8" + std::string(149, 'x')).has_value());
 }
 
 TEST(SquareCode, thatCannotBeIsToldAndNotCut) {
