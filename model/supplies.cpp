@@ -86,6 +86,27 @@ void addHolders(const Case &record, const Counts &counts, std::vector<Supply> &o
         out.push_back({"pot for marks taken off empty packs", 1, prices.potPrice, ""});
 }
 
+constexpr double binPrice = 3; // a default of this program
+
+/// Private things without a place of the client's own for what is kept so: a bin for each kind of storage.
+int binsNeeded(const Case &record) {
+    int bins = 0;
+    for (const Storage storage : {Storage::Dry, Storage::Fridge, Storage::Freezer}) {
+        const bool wanted = std::ranges::any_of(
+            record.things, [&](const Thing &thing) { return thing.own && thing.storage == storage; });
+        const bool there = std::ranges::any_of(
+            record.places, [&](const Place &place) { return place.own && place.storage == storage; });
+        bins += wanted && !there ? 1 : 0;
+    }
+    return bins;
+}
+
+void addBins(const Case &record, std::vector<Supply> &out) {
+    if (const int bins = binsNeeded(record); bins > 0)
+        out.push_back({"bin for the client's own things, with its mark", bins, bins * binPrice,
+                       "Record it as a place of the client's own when it is there, then plan again."});
+}
+
 using Concerns = bool (*)(const Marker &);
 
 struct Material {
@@ -155,6 +176,7 @@ std::vector<Supply> supplies(const Case &record, const Findings &findings) {
     }
     addSections(record, findings, out);
     addHolders(record, counts, out);
+    addBins(record, out);
     return out;
 }
 

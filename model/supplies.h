@@ -12,8 +12,9 @@ struct Supply {
     double cost = 0; // of all of them
     std::string caution;
 };
-/// Marks and labels of the plan, of sections and shelves, and of controls; clips for bags that carry one, and
-/// a pot for marks taken off. Empty without a plan.
+/// Marks and labels of the plan, of sections and shelves, and of controls; clips for bags that carry one, a
+/// pot for marks taken off, and a bin for the client's own things where no place is her own. Empty without a
+/// plan.
 [[nodiscard]] std::vector<Supply> supplies(const Case &record, const Findings &findings);
 [[nodiscard]] double totalCost(const std::vector<Supply> &supplies);
 /// "7.20 pounds"; without a word for the money the figure alone.

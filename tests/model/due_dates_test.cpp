@@ -70,6 +70,28 @@ TEST(EveryMonths, countFromTheStartEachTime) {
                 ElementsAre(day(2026, 1, 30), day(2026, 2, 28), day(2026, 3, 30), day(2026, 4, 30)));
 }
 
+/// RFC 5545 leaves out a day that a month does not have (a rule from the 31st skips April, one from 29
+/// February skips three years); upkeep must not be left out, so that here the last day of the month takes its
+/// place.
+TEST(EveryMonths, neverLeaveAMonthOutAsARuleOfRfc5545Does) {
+    EXPECT_THAT(everyMonths(day(2026, 1, 31), 3, 3, {}),
+                ElementsAre(day(2026, 1, 31), day(2026, 4, 30), day(2026, 7, 31))); // RRULE: 31 July is next
+    EXPECT_THAT(everyMonths(day(2024, 2, 29), 12, 5, {}),
+                ElementsAre(day(2024, 2, 29), day(2025, 2, 28), day(2026, 2, 28), day(2027, 2, 28),
+                            day(2028, 2, 29))); // RRULE FREQ=YEARLY: 29 February 2028 is next
+}
+
+/// FREQ=MONTHLY;INTERVAL=3;BYDAY=1SA and INTERVAL=4, from a first Saturday, worked by the calendar: counted
+/// from the first of the month, since the first Saturday is the first one on or after it.
+TEST(EveryMonths, giveTheFirstSaturdayOfAMonthFromItsFirstDay) {
+    EXPECT_THAT(
+        everyMonths(day(2026, 2, 1), 3, 5, saturday),
+        ElementsAre(day(2026, 2, 7), day(2026, 5, 2), day(2026, 8, 1), day(2026, 11, 7), day(2027, 2, 6)));
+    EXPECT_THAT(
+        everyMonths(day(2026, 1, 1), 4, 5, saturday),
+        ElementsAre(day(2026, 1, 3), day(2026, 5, 2), day(2026, 9, 5), day(2027, 1, 2), day(2027, 5, 1)));
+}
+
 TEST(Weekday, hasItsNumberByIso8601AndItsName) {
     EXPECT_EQ(weekdayOf(day(2026, 1, 15)), 4); // a Thursday
     EXPECT_EQ(weekdayName(4), "Thursday");

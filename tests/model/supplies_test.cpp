@@ -39,6 +39,24 @@ TEST(Supplies, haveTenPercentSpareRoundedUp) {
     EXPECT_EQ(supplyNamed(list, "ribbed silicone band")->count, 13); // 11 and 2 spare
 }
 
+TEST(Supplies, holdABinForOwnThingsWhereNoPlaceIsTheClientsOwn) {
+    Case record = withElevenBands();
+    const std::string bin = "bin for the client's own things, with its mark";
+    EXPECT_EQ(supplyNamed(supplies(record, findingsOf(record, on)), bin), nullptr);
+    record.things[0].own = record.things[1].own = true;
+    record.things[0].storage = record.things[1].storage = Storage::Dry;
+    record.things[2].own = true;
+    record.things[2].storage = Storage::Fridge;
+    const auto list = supplies(record, findingsOf(record, on));
+    ASSERT_NE(supplyNamed(list, bin), nullptr);
+    EXPECT_EQ(supplyNamed(list, bin)->count, 2);
+    record.places[0].own = true;
+    record.places[0].storage = Storage::Dry;
+    const auto fewer = supplies(record, findingsOf(record, on));
+    ASSERT_NE(supplyNamed(fewer, bin), nullptr);
+    EXPECT_EQ(supplyNamed(fewer, bin)->count, 1) << "the one for the fridge";
+}
+
 TEST(Supplies, holdWhatCarriesTheMarksAtThePricesThatWereSet) {
     Case record = withElevenBands();
     record.upkeep = UpkeepWishes{.id = newId(), .currency = "pounds", .clipPrice = 0.5, .potPrice = 4};
