@@ -20,7 +20,8 @@ vegan cheese; dairy-free cheese | dairy/plant dairy | packet 200 g, 150-400 | pa
 creme fraiche; soured cream; sour cream | dairy/cream | tub 300 ml, 150-500 | tub plastic | 9 9 8 .33 | 1 .3 .2 | fridge F fridge | milk | - | ub 15
 squirty cream; spray cream | dairy/cream | can 250 ml, 250-500 | can metal | 5.5 5.5 20 .3 | .3 .1 .2 | fridge F fridge | milk | - | ub 30
 fromage frais; quark | dairy/yoghurt | tub 500 g, 250-500 | tub plastic | 10 10 9 .53 | 2 .5 .1 | fridge F fridge | milk | - | ub 546
-soya yoghurt; oat yoghurt; coconut yoghurt | dairy/plant dairy | tub 500 g, 125-500 | tub plastic | 10 10 11 .53 | 4 .7 .2 | fridge F fridge | ?soya ?nuts | m | ub 33
+soya yoghurt; soy yoghurt | dairy/plant dairy | tub 500 g, 125-500 | tub plastic | 10 10 11 .53 | 4 .7 .2 | fridge F fridge | soya ?nuts | m | ub 33
+oat yoghurt; coconut yoghurt | dairy/plant dairy | tub 500 g, 125-500 | tub plastic | 10 10 11 .53 | 4 .7 .2 | fridge F fridge | ?gluten ?soya ?nuts | m | ub 33
 yoghurt drink; probiotic drink; kefir | dairy/yoghurt | bottle 100 ml, 65-500 | bottle plastic | 4 4 8 .11 | 7 .7 .4 | fridge F fridge | milk | - | ub 25
 rice pudding pot; chocolate pudding; trifle; custard pot | dairy/chilled puddings | tub 120 g, 75-500 | tub plastic | 8 8 7 .13 | 3 .7 .1 | fridge F fridge | milk ?eggs ?gluten | - | ub 28
 fresh custard | dairy/chilled puddings | tub 500 g, 150-500 | tub plastic | 10 10 9 .53 | .5 .3 .2 | fridge F fridge | milk eggs | m | ub 28
@@ -29,7 +30,8 @@ cooked chicken; chicken slices; roast chicken slices | meat and fish/cooked meat
 turkey slices; sliced turkey | meat and fish/cooked meat | packet 120 g, 80-300 | packet plastic | 18 1.5 13 .13 | 1 .5 0 | fridge F fridge | - | - | ub 514
 salami; chorizo; pepperoni | meat and fish/cooked meat | packet 100 g, 70-300 | packet plastic | 18 1.5 13 .11 | 1 .3 0 | fridge F fridge | ?milk | - | ub 516
 pate; liver pate | meat and fish/cooked meat | tub 170 g, 100-200 | tub plastic | 11 9 4 .19 | 1 .3 0 | fridge F fridge | milk ?eggs | - | ub 563
-pork pie; sausage rolls; scotch eggs; quiche; pasties | ready food/savoury pastry | packet 300 g, 60-500 | packet plastic | 18 12 6 .31 | 1 .5 .1 | fridge F fridge | gluten ?eggs ?milk | - | ub -
+pork pie; sausage rolls; pasties | ready food/savoury pastry | packet 300 g, 60-500 | packet plastic | 18 12 6 .31 | 1 .5 .1 | fridge F fridge | gluten ?eggs ?milk | - | ub -
+quiche; scotch eggs | ready food/savoury pastry | packet 300 g, 100-500 | packet plastic | 20 20 5 .33 | .5 .1 0 | fridge F fridge | gluten eggs ?milk | - | ub -
 sausages; pork sausages; raw sausages | meat and fish/raw meat | packet 400 g, 300-700 | tub plastic | 20 14 4 .42 | 1 .5 0 | fridge F fridge | ?gluten ?sulphites | - | ub 102
 beef steak; steak; stewing steak; diced beef; braising steak | meat and fish/raw meat | packet 400 g, 200-800 | tub plastic | 20 15 4 .43 | 1 .5 0 | fridge F fridge | - | - | ub 40
 beef joint; roasting joint | meat and fish/raw meat | packet 1 kg, 0.7-2.5 | packet plastic | 20 13 10 1.02 | .3 .2 0 | fridge F fridge | - | - | ub 36
@@ -43,13 +45,16 @@ liver; kidney; kidneys | meat and fish/raw meat | packet 350 g, 200-500 | tub pl
 salmon; salmon fillets; fresh salmon; trout; mackerel fresh | meat and fish/raw fish | packet 240 g, 120-500 | tub plastic | 20 14 4 .26 | 1 .5 0 | fridge F fridge | fish | - | ub 146
 white fish; cod; haddock; plaice; smoked haddock | meat and fish/raw fish | packet 280 g, 150-500 | tub plastic | 20 14 4 .3 | 1 .5 0 | fridge F fridge | fish | - | ub 144
 prawns; cooked prawns; fresh prawns | meat and fish/cooked fish | packet 150 g, 100-400 | tub plastic | 15 11 4 .17 | .5 .3 .1 | fridge F fridge | crustaceans | m | ub 162
-mussels; seafood mix; squid; crab sticks | meat and fish/cooked fish | packet 250 g, 150-500 | tub plastic | 18 13 5 .27 | .3 .2 .1 | fridge F fridge | molluscs ?crustaceans ?fish | m | ub 162
+mussels; seafood mix; squid | meat and fish/cooked fish | packet 250 g, 150-500 | tub plastic | 18 13 5 .27 | .3 .2 .1 | fridge F fridge | molluscs ?crustaceans ?fish | m | ub 162
+crab sticks; seafood sticks | meat and fish/cooked fish | packet 250 g, 100-500 | packet plastic | 15 11 3 .26 | .3 .2 0 | fridge F fridge | fish gluten eggs ?crustaceans | m | ub -
 fresh pasta; ravioli; tortellini; gnocchi | ready food/fresh pasta | packet 300 g, 250-600 | packet plastic | 18 5 16 .31 | 1 .5 .2 | fridge F fridge | gluten ?eggs ?milk | - | ub 332
 fresh soup; chilled soup | ready food/chilled meals | tub 600 g, 300-600 | tub plastic | 10 10 11 .63 | 1 .5 .4 | fridge F fridge | ?milk celery | - | ub 193
 chilled ready meal; fresh ready meal; cottage pie; lasagne ready meal | ready food/chilled meals | box 400 g, 300-900 | box card | 19 14 5 .44 | 3 1 .1 | fridge F fridge | ?milk ?gluten ?celery | - | ub 185
 sandwich; sandwiches; wraps ready | ready food/chilled meals | box 200 g, 120-250 | box card | 14 7 12 .2 | 2 1 0 | fridge F fridge | gluten ?milk ?eggs | - | ub -
 coleslaw; potato salad; egg mayonnaise | ready food/deli salads | tub 300 g, 150-600 | tub plastic | 11 11 6 .33 | 2 .5 .1 | fridge F fridge | eggs ?mustard ?milk | - | ub 603
-guacamole; taramasalata; tzatziki; dip | ready food/dips | tub 200 g, 150-300 | tub plastic | 10 10 5 .22 | 1 .3 .1 | fridge F fridge | ?milk ?fish | - | ub 180
+guacamole; dip | ready food/dips | tub 200 g, 150-300 | tub plastic | 10 10 5 .22 | 1 .3 .1 | fridge F fridge | ?milk ?fish | - | ub 180
+taramasalata | ready food/dips | tub 200 g, 150-300 | tub plastic | 10 10 5 .22 | .5 .2 .1 | fridge F fridge | fish ?gluten ?milk | - | ub -
+tzatziki | ready food/dips | tub 200 g, 150-300 | tub plastic | 10 10 5 .22 | .5 .2 .1 | fridge F fridge | milk | - | ub -
 veggie burgers; veggie sausages; meat-free mince | ready food/meat free | packet 300 g, 200-500 | packet plastic | 18 13 4 .32 | 1 .4 0 | fridge F fridge | ?soya ?gluten ?eggs | - | ub 168
 ready rolled pastry; puff pastry; shortcrust pastry | ready food/pastry | packet 320 g, 300-500 | packet plastic | 25 6 6 .33 | .3 .2 0 | fridge F fridge | gluten ?milk | - | ub 554
 smoothie | cold drinks/juice | bottle 750 ml, 250-1000 | bottle plastic | 8 8 22 .8 | 3 .7 .4 | fridge F fridge | - | - | ub -

@@ -29,8 +29,15 @@ firelighters; barbecue lighter fluid; barbecue fuel | cleaning/fire | box 24 cub
 glue; super glue; wood glue | cleaning/repair | bottle 100 ml, 3-250 | bottle plastic | 5 3 14 .12 | .1 .02 .1 | dry C entry | - | h | -
 paint; varnish; wood stain | cleaning/repair | tin 750 ml, 125-2500 | can metal | 11 11 12 1.2 | .02 .01 .3 | dry C entry | - | h | -
 lubricating oil; machine oil; spray lubricant | cleaning/repair | can 200 ml, 100-450 | can metal | 5.5 5.5 18 .22 | .05 .01 .3 | dry C entry | - | h | -
+antifreeze; screen wash; de-icer | cleaning/garage | bottle 1 l, 0.5-5 | bottle plastic | 10 7 26 1.1 | .02 .01 .4 | dry C entry | - | h | -
+paint thinner; turpentine; paint stripper; brush cleaner | cleaning/repair | bottle 750 ml, 250-2000 | bottle plastic | 8 8 25 .65 | .02 .01 .4 | dry C entry | - | h | -
+lamp oil; lighter fluid; petrol; camping gas | cleaning/fire | bottle 500 ml, 100-1000 | bottle plastic | 7 7 22 .5 | .02 .01 .4 | dry C entry | - | h | -
+nail varnish remover; nail polish remover; surgical spirit; rubbing alcohol | cleaning/strong cleaners | bottle 200 ml, 50-500 | bottle plastic | 6 4 15 .2 | .3 .03 .4 | dry C entry | - | h | -
 ant powder; ant bait; mouse bait; rat poison; moth balls | cleaning/garden | tub 150 g, 50-500 | tub plastic | 7 7 14 .18 | .05 .01 .5 | dry C entry | - | h | -
 plant feed; tomato feed | cleaning/garden | bottle 1 l, 0.5-2.5 | bottle plastic | 10 7 24 1.1 | .5 .05 .4 | dry C entry | - | h | -
+cotton buds; cotton wool; cotton pads | household/toiletries | packet 100 pieces | packet plastic | 12 6 14 .06 | 3 .05 .2 | dry N entry | - | - | -
+toothpaste | household/toiletries | tube 75 ml, 50-125 | tube plastic | 5 4 18 .12 | 14 .2 0 | dry N sink | - | - | -
+shampoo; shower gel; bubble bath | household/toiletries | bottle 300 ml, 200-1000 | bottle plastic | 7 5 20 .35 | 5 .1 .3 | dry N sink | - | - | -
 toilet rolls; toilet paper | household/paper | packet 9 rolls | packet plastic | 33 11 33 1 | 7 .3 0 | dry N entry | - | - | -
 tissues; paper napkins; serviettes | household/paper | box 80 tissues | box card | 23 12 8 .2 | 7 .3 0 | dry N table | - | - | -
 paper plates; paper cups; plastic cups; disposable cups | household/paper | packet 20 | packet plastic | 23 23 6 .25 | .2 .05 .1 | dry N table | - | - | -
@@ -53,12 +60,17 @@ candles; tea lights; nightlights | cleaning/fire | box 10 | box card | 14 8 8 .4
 gas lighter; hob lighter; lighter gas | cleaning/fire | one lighter | tool plastic | 4 25 4 .1 | 3 .02 .2 | dry N hob | - | h | -
 first aid kit; plasters; bandages | medicines/first aid | box 1 kit | box plastic | 22 16 8 .5 | .2 .02 .4 | dry N entry | - | p | -
 burn gel; antiseptic cream; antiseptic | medicines/first aid | tube 30 g, 15-100 | tube plastic | 4 3 13 .05 | .1 .02 .1 | dry N entry | - | p | -
-painkillers; paracetamol; ibuprofen; aspirin | medicines/tablets | box 16 tablets | box card | 11 3 6 .03 | 3 .1 .5 | dry N table | - | hp | -
+painkillers; paracetamol; ibuprofen; aspirin; codeine | medicines/tablets | box 16 tablets | box card | 11 3 6 .03 | 3 .1 .5 | dry N table | - | hp | -
 vitamins; vitamin tablets; supplements; cod liver oil capsules | medicines/tablets | tub 90 tablets | tub plastic | 6 6 11 .12 | 7 .08 .7 | dry N table | ?fish | hp | -
+antihistamine; allergy tablets; hay fever tablets | medicines/tablets | box 30 tablets | box card | 11 3 6 .03 | 3 .1 .5 | dry N table | - | hp | -
+blood thinner; warfarin; anticoagulant; blood thinning tablets | medicines/tablets | box 28 tablets | box card | 11 3 6 .03 | 7 .25 .5 | dry N table | - | hp | -
+antibiotics; antibiotic tablets; steroid tablets; antibiotic | medicines/tablets | box 21 tablets | box card | 11 3 6 .03 | 7 .1 .5 | dry N table | - | hp | -
 antacid; indigestion tablets; indigestion liquid; laxative | medicines/tablets | bottle 300 ml, 150-600 | bottle plastic | 7 5 17 .38 | 2 .05 .3 | dry N table | - | hp | -
+cough sweets; throat sweets; throat lozenges; lozenges | medicines/tablets | box 24 sweets | box card | 11 3 7 .07 | 3 .1 .5 | dry N table | - | hp | -
+nasal spray; nose spray; ear drops | medicines/liquids | bottle 15 ml, 5-50 | bottle plastic | 4 3 9 .04 | 3 .1 .2 | dry N table | - | hp | -
 cough medicine; cough mixture; linctus | medicines/liquids | bottle 200 ml, 100-300 | bottle glass | 6 6 14 .4 | .3 .03 .3 | dry N table | - | hp | -
 pill box; tablet organiser; dosette box | medicines/tablets | one box | box plastic | 22 12 4 .2 | 21 0 .7 | dry N table | - | hp | -
-adrenaline pen; adrenaline injector; allergy pen | medicines/emergency medicines | box 2 pens | box card | 17 6 4 .12 | .02 .02 .2 | dry N table | - | hp | -
+adrenaline pen; adrenaline injector; adrenaline auto-injector; allergy pen | medicines/emergency medicines | box 2 pens | box card | 17 6 4 .12 | .02 .02 .2 | dry N table | - | hp | -
 inhaler; spacer; nebuliser solution | medicines/emergency medicines | one inhaler | other plastic | 6 4 10 .06 | 14 .1 .2 | dry N table | - | hp | -
 blood glucose meter; test strips; lancets | medicines/testing | box 1 kit | box plastic | 16 10 5 .25 | 14 .1 .3 | dry N table | - | hps | -
 baby formula; infant milk; formula milk | baby/milk | tin 800 g, 200-1200 | can metal | 13 13 17 .95 | 42 1 .5 | dry F prep | milk ?soya ?fish | m | ub -

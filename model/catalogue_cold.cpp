@@ -7,7 +7,7 @@ std::string_view coldFood() {
 milk; cow milk; semi-skimmed milk; whole milk | dairy/milk | carton 1 l, 0.4-2 | bottle plastic | 9 9 22 1.1 | 14 2 .5 | fridge F fridge | milk | m | ub 27
 oat milk | dairy/plant milk | carton 1 l, 0.4-2 | box card | 8 7 20 1.1 | 7 1 .5 | fridge F fridge | gluten | m | bb 408
 soya milk; soy milk | dairy/plant milk | carton 1 l, 0.4-2 | box card | 8 7 20 1.1 | 7 1 .5 | fridge F fridge | soya | m | bb 421
-almond milk | dairy/plant milk | carton 1 l, 0.4-2 | box card | 8 7 20 1.1 | 7 1 .5 | fridge F fridge | nuts | m | bb 427
+almond milk; cashew milk; hazelnut milk; nut milk | dairy/plant milk | carton 1 l, 0.4-2 | box card | 8 7 20 1.1 | 7 1 .5 | fridge F fridge | nuts | m | bb 427
 rice milk | dairy/plant milk | carton 1 l, 0.4-2 | box card | 8 7 20 1.1 | 7 1 .5 | fridge F fridge | - | m | bb 428
 butter | dairy/butter and spread | packet 250 g, 100-750 | packet foil | 11 7 4 .25 | 7 .5 0 | fridge F fridge | milk | - | bb 1
 margarine; spread; vegetable spread | dairy/butter and spread | tub 500 g, 200-1500 | tub plastic | 12 9 8 .53 | 7 .5 0 | fridge F fridge | ?milk | - | bb 26

@@ -42,7 +42,8 @@ brown rice | grains/rice | bag 1 kg, 0.4-5 | bag plastic | 12 7 18 1 | .5 .1 .8 
 pasta; penne; macaroni; fusilli | grains/pasta | bag 500 g, 200-1500 | bag plastic | 14 8 20 .5 | 2 .3 .9 | dry F hob | gluten | - | bb 335
 spaghetti | grains/pasta | packet 500 g, 200-1500 | packet plastic | 7 5 26 .5 | 1 .2 .8 | dry F hob | gluten | - | bb 335
 egg noodles; noodle | grains/noodles | packet 250 g, 100-750 | packet plastic | 13 9 18 .26 | .5 .2 .5 | dry F hob | gluten eggs | - | bb 336
-glass noodles; rice noodles | grains/noodles | packet 200 g, 75-500 | packet plastic | 12 6 22 .2 | .3 .1 .5 | dry F hob | - | - | bb 335
+glass noodles | grains/noodles | packet 200 g, 75-500 | packet plastic | 12 6 22 .2 | .3 .1 .5 | dry F hob | - | - | bb 335
+rice noodles; rice vermicelli | grains/noodles | packet 200 g, 75-500 | packet plastic | 12 6 22 .2 | .3 .1 .5 | dry F hob | - | - | bb 335
 couscous | grains/couscous | box 500 g, 200-1000 | box card | 10 6 17 .54 | .5 .1 .8 | dry F hob | gluten | - | bb 637
 red lentils; lentil | grains/pulses | bag 500 g, 200-1500 | bag plastic | 11 6 15 .5 | .5 .1 .8 | dry F hob | - | - | bb 334
 split peas; dried pea | grains/pulses | bag 500 g, 200-1500 | bag plastic | 11 6 15 .5 | .3 .1 .9 | dry F hob | - | - | bb 337
@@ -54,7 +55,7 @@ jam; strawberry jam; raspberry jam | breakfast/spreads | jar 340 g, 150-750 | ja
 marmalade | breakfast/spreads | jar 340 g, 150-750 | jar glass | 7 7 11 .54 | 4 .2 .1 | dry F prep | - | - | bb 347
 peanut butter | breakfast/spreads | jar 340 g, 150-750 | jar glass | 7.5 7.5 11 .54 | 2 .1 .1 | dry F prep | peanuts | m | bb 387
 yeast extract | breakfast/spreads | jar 250 g, 100-500 | jar glass | 7 7 9 .45 | 1 .05 .1 | dry F prep | gluten celery | m | bb 351
-chocolate spread | breakfast/spreads | jar 350 g, 200-1000 | jar glass | 8 8 11 .6 | 1 .1 .1 | dry F prep | milk nuts soya | - | bb 615
+chocolate spread; hazelnut spread | breakfast/spreads | jar 350 g, 200-1000 | jar glass | 8 8 11 .6 | 1 .1 .1 | dry F prep | milk nuts soya | - | bb 615
 golden syrup; syrup | baking/syrups | bottle 350 g, 150-1000 | bottle plastic | 7 5 18 .4 | .5 .05 .2 | dry F prep | - | - | bb 398
 tea; tea bag | hot drinks/tea | box 80 bags | box card | 13 8 13 .28 | 21 .2 .4 | dry F hob | - | - | bb 410
 herbal tea; peppermint tea; camomile tea | hot drinks/tea | box 20 bags | box card | 13 7 8 .06 | 3 .1 .4 | dry F hob | - | - | bb 410

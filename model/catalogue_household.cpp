@@ -12,7 +12,7 @@ bleach; toilet bleach | cleaning/strong cleaners | bottle 750 ml, 300-2000 | bot
 oven cleaner | cleaning/strong cleaners | can 300 ml, 150-500 | can metal | 6.5 6.5 23 .4 | .1 .02 .3 | dry C sink | - | h | -
 drain cleaner; drain unblocker | cleaning/strong cleaners | bottle 500 ml, 200-1500 | bottle plastic | 8 8 24 .65 | .05 .02 .4 | dry C sink | - | h | -
 descaler; limescale remover | cleaning/strong cleaners | bottle 500 ml, 200-1500 | bottle plastic | 8 6 23 .55 | .2 .03 .4 | dry C sink | - | h | -
-kitchen spray; surface spray; kitchen cleaner | cleaning/sprays | bottle 750 ml, 300-2000 | bottle plastic | 10 6 27 .85 | 5 .1 .4 | dry C sink | - | h | -
+kitchen spray; surface spray; kitchen cleaner; multi-purpose cleaner; all-purpose cleaner | cleaning/sprays | bottle 750 ml, 300-2000 | bottle plastic | 10 6 27 .85 | 5 .1 .4 | dry C sink | - | h | -
 glass cleaner; window cleaner | cleaning/sprays | bottle 500 ml, 200-1500 | bottle plastic | 10 6 26 .6 | .5 .05 .4 | dry C sink | - | h | -
 floor cleaner | cleaning/floors | bottle 1 l, 0.4-3 | bottle plastic | 9 8 28 1.1 | .5 .05 .4 | dry C sink | - | h | -
 washing powder; laundry powder | cleaning/laundry | box 2.6 kg, 1-6 | box card | 20 10 25 2.7 | 2 .1 .5 | dry C sink | - | h | -

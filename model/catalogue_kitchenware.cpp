@@ -71,7 +71,8 @@ egg cups; egg cup | tableware/bowls | row of 4 | mug ceramic | 20 5 6 .25 | 2 0 
 teapot | tableware/jugs | one pot | other ceramic | 23 14 15 .9 | 14 0 .3 | dry N hob | - | gt | -
 milk jug; gravy boat; sauce boat; cream jug | tableware/jugs | one jug | mug ceramic | 12 9 10 .35 | 7 0 .2 | dry N table | - | g | -
 glass jug; pitcher; carafe | tableware/jugs | one jug | mug glass | 17 12 22 .9 | 2 0 .3 | dry N table | - | g | -
-butter dish; cheese dish; sugar bowl | tableware/serving | one dish | bowl ceramic | 18 12 8 .5 | 7 0 .3 | dry N table | - | g | -
+butter dish; cheese dish | tableware/serving | one dish | bowl ceramic | 18 12 8 .5 | 7 0 .3 | dry N table | - | g | -
+sugar bowl; sugar basin; sugar pot | tableware/serving | one bowl | bowl ceramic | 11 11 9 .3 | 14 0 .3 | dry N table | - | g | -
 salt and pepper mills; pepper mill; salt cellar; salt shaker; pepper pot | tableware/serving | one pair | other wood | 12 6 17 .5 | 14 0 .6 | dry N table | - | - | -
 toast rack; fruit bowl; bread basket; napkin rings | tableware/serving | one | bowl metal | 24 20 10 .6 | 5 0 .3 | dry N table | - | - | -
 place mats; table mats; coasters; non-slip mat; tablecloth | tableware/serving | pile of 6 | other cloth | 30 22 3 .6 | 14 0 0 | dry N table | - | - | -

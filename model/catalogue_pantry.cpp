@@ -57,7 +57,7 @@ jelly; jelly cubes | baking/puddings | packet 135 g, 100-200 | packet plastic | 
 gelatine; leaf gelatine | baking/thickeners | packet 12 g, 10-25 | packet card | 11 1 8 .02 | .1 .03 .2 | dry F prep | - | m | bb 226
 instant whip; blancmange; pudding mix | baking/puddings | packet 59 g, 35-200 | packet foil | 11 2 14 .07 | .3 .1 .4 | dry F prep | milk | - | bb 395
 cake mix; muffin mix; scone mix | baking/mixes | box 400 g, 200-600 | box card | 14 6 20 .45 | .2 .05 .4 | dry F prep | gluten ?milk ?eggs | - | bb 215
-pancake mix; batter mix | baking/mixes | packet 200 g, 125-500 | packet paper | 12 3 16 .22 | .2 .05 .3 | dry F prep | gluten ?milk ?eggs | - | bb 214
+pancake mix; batter mix; Yorkshire pudding mix | baking/mixes | packet 200 g, 125-500 | packet paper | 12 3 16 .22 | .2 .05 .3 | dry F prep | gluten ?milk ?eggs | - | bb 214
 bread mix | baking/mixes | bag 500 g, 500-1000 | bag paper | 11 7 16 .5 | .2 .05 .3 | dry F prep | gluten ?milk | - | bb 215
 stuffing; sage and onion stuffing; stuffing mix | baking/mixes | box 170 g, 85-300 | box card | 11 5 16 .2 | .2 .05 .4 | dry F hob | gluten | - | bb 464
 breadcrumbs | baking/mixes | canister 175 g, 100-500 | canister card | 8 8 16 .22 | .3 .05 .4 | dry F prep | gluten | - | bb 643
@@ -128,13 +128,19 @@ white wine; rose wine | cold drinks/wine and spirits | bottle 750 ml, 187-1500 |
 sherry; port; vermouth | cold drinks/wine and spirits | bottle 750 ml, 375-1000 | bottle glass | 8 8 31 1.3 | 1 .1 .4 | dry F table | sulphites | - | -
 whisky; gin; rum; vodka; brandy; spirits | cold drinks/wine and spirits | bottle 700 ml, 350-1000 | bottle glass | 8 8 29 1.2 | 1 .05 .4 | dry F table | - | m | bb 539
 beer; lager; ale; cider | cold drinks/beer | can 440 ml, 275-660 | can metal | 6.5 6.5 15 .46 | 2 1 .5 | dry F table | gluten ?sulphites | - | -
-rapeseed oil; corn oil; groundnut oil | oils/oils | bottle 1 l, 0.5-5 | bottle plastic | 8 8 28 1 | 3 .1 .4 | dry F hob | - | m | bb 520
-sesame oil; walnut oil | oils/oils | bottle 150 ml, 100-500 | bottle glass | 5 5 20 .33 | .5 .05 .4 | dry F hob | ?sesame ?nuts | m | bb 612
+rapeseed oil; corn oil | oils/oils | bottle 1 l, 0.5-5 | bottle plastic | 8 8 28 1 | 3 .1 .4 | dry F hob | - | m | bb 520
+sesame oil | oils/oils | bottle 150 ml, 100-500 | bottle glass | 5 5 20 .33 | .5 .05 .4 | dry F hob | sesame | m | bb 612
+walnut oil; hazelnut oil; almond oil | oils/oils | bottle 250 ml, 100-500 | bottle glass | 6 6 20 .45 | .3 .03 .4 | dry F hob | nuts | m | bb -
+peanut oil; groundnut oil; arachis oil | oils/oils | bottle 1 l, 0.5-5 | bottle plastic | 8 8 28 1 | .5 .05 .4 | dry F hob | peanuts | m | bb -
 coconut oil | oils/oils | jar 300 ml, 250-1000 | jar glass | 8 8 10 .48 | 1 .05 .1 | dry F hob | - | m | bb 454
 ghee | oils/fats | jar 500 g, 250-2000 | jar metal | 9 9 11 .58 | 2 .05 .1 | dry F hob | milk | m | bb 649
 rice vinegar; mirin | oils/vinegars | bottle 150 ml, 150-500 | bottle glass | 5 5 18 .33 | .3 .03 .4 | dry F prep | - | m | bb 361
 worcester sauce; Worcestershire sauce | sauces/table sauces | bottle 150 ml, 140-290 | bottle glass | 5 5 18 .33 | 1 .05 .4 | dry F hob | fish ?gluten | m | bb 362
-fish sauce; oyster sauce | sauces/table sauces | bottle 150 ml, 150-500 | bottle glass | 5 5 18 .33 | .5 .05 .4 | dry F hob | fish ?molluscs ?gluten | m | bb 434
+fish sauce | sauces/table sauces | bottle 150 ml, 150-500 | bottle glass | 5 5 18 .33 | .5 .05 .4 | dry F hob | fish ?molluscs ?gluten | m | bb 434
+oyster sauce | sauces/table sauces | bottle 150 ml, 150-500 | bottle glass | 5 5 18 .33 | .5 .05 .4 | dry F hob | molluscs ?gluten ?soya | m | bb 434
+satay sauce; peanut sauce | sauces/cooking sauces | jar 200 g, 100-450 | jar glass | 7 7 10 .38 | .3 .1 .2 | dry F hob | peanuts ?soya ?gluten ?sesame | m | bb -
+fish paste; crab paste; salmon paste; sandwich paste | sauces/sandwich pastes | jar 75 g, 35-150 | jar glass | 5 5 6 .17 | .5 .2 .1 | dry F prep | fish ?crustaceans ?gluten ?milk | m | bb -
+miso; miso paste | sauces/cooking pastes | tub 300 g, 100-500 | tub plastic | 11 8 6 .33 | .3 .05 .1 | fridge F fridge | soya ?gluten | m | bb -
 hot sauce; chilli sauce; sweet chilli sauce | sauces/table sauces | bottle 150 ml, 60-500 | bottle glass | 5 5 18 .33 | 1 .08 .3 | dry F table | - | m | bb 559
 barbecue sauce; BBQ sauce | sauces/table sauces | bottle 400 g, 250-500 | bottle plastic | 7 5 19 .45 | .5 .08 .2 | dry F table | ?celery ?mustard | - | bb 340
 mint sauce; mint jelly | sauces/table sauces | jar 185 g, 165-250 | jar glass | 6 6 9 .33 | .3 .05 .2 | dry F table | ?sulphites | - | bb 347

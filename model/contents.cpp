@@ -1,6 +1,7 @@
 #include "model/contents.h"
 #include "model/contents_line.h"
 #include "model/contents_print.h"
+#include "model/contents_reading.h"
 #include "model/contents_text.h"
 #include "model/lexicon.h"
 #include <algorithm>
@@ -72,6 +73,18 @@ std::string sentence(const ContentsItem &item) {
     return out;
 }
 
+/// A date alone belongs to the thing before it: "milk, use by tomorrow".
+std::vector<std::string> withDates(const std::vector<std::string> &items) {
+    std::vector<std::string> out;
+    for (const auto &item : items) {
+        if (!out.empty() && words::isDateAlone(item))
+            out.back() += " " + item;
+        else
+            out.push_back(item);
+    }
+    return out;
+}
+
 } // namespace
 
 Result<std::vector<ContentsItem>> parseContents(const std::string &line) {
@@ -80,7 +93,7 @@ Result<std::vector<ContentsItem>> parseContents(const std::string &line) {
 
 Result<std::vector<ContentsItem>> parseContents(const std::string &line, const Lexicon &lexicon) {
     std::vector<ContentsItem> out;
-    for (const auto &text : words::itemsOf(words::cleaned(line))) {
+    for (const auto &text : withDates(words::itemsOf(words::cleaned(line)))) {
         for (const auto &amount : words::amountsParted(text))
             out.push_back(words::parseItem(amount, lexicon));
     }

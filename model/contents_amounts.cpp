@@ -1,4 +1,5 @@
 #include "model/contents_reading.h"
+#include "model/packs.h"
 #include "model/spoken_numbers.h"
 #include <algorithm>
 #include <array>
@@ -11,6 +12,11 @@ namespace {
 bool isBareUnit(const std::string &single) {
     static constexpr std::array names{"kilo", "litre", "liter", "pint", "pound"};
     return std::find(names.begin(), names.end(), single) != names.end();
+}
+
+std::string unitOf(const std::string &low) {
+    const std::string size = sizeUnit(low);
+    return size.empty() ? lengthUnit(low) : size;
 }
 
 bool allFree(const Reading &r, std::size_t from, std::size_t to) {
@@ -32,7 +38,13 @@ bool takeNumber(Reading &r, std::size_t i) {
     const std::size_t length = sign + number.length;
     if (number.length == 0 || !allFree(r, i, i + length) || !atEdge(r, i, length))
         return false;
-    r.counts.push_back(number.value);
+    if (number.value < 1 &&
+        (r.is(i + length, "fat") || r.is(i + length, "sugar") || r.is(i + length, "salt")))
+        return false; // "half fat"
+    const std::size_t last = i + length - 1;
+    if (r.all[last].glued && r.free(last + 1)) // "two-tier steamer"
+        return false;
+    r.counts.push_back(r.all[i].minus ? -number.value : number.value);
     r.take(i, i + length + (r.is(i + length, "x") ? 1 : 0));
     return true;
 }
@@ -95,11 +107,30 @@ std::string shapeWord(Shape shape) {
     return "odd";
 }
 
+namespace {
+
+/// "30 x 20 cm": the lengths of two sides, kept as they were said.
+void takeSides(Reading &r) {
+    for (std::size_t i = 0; i + 3 < r.all.size(); ++i) {
+        const bool sides = allFree(r, i, i + 4) && numberFrom(r.all[i].low) && r.is(i + 1, "x") &&
+                           numberFrom(r.all[i + 2].low) && !lengthUnit(r.all[i + 3].low).empty();
+        if (!sides || r.all[i].bracket)
+            continue;
+        r.notes.push_back(joined(r.all, i, i + 4));
+        r.take(i, i + 4);
+    }
+}
+
+} // namespace
+
 void takeSizes(Reading &r) {
+    takeSides(r);
     for (std::size_t i = 0; i < r.all.size(); ++i) {
         const SpokenNumber number = r.free(i) ? numberAt(r.all, i) : SpokenNumber{};
         const std::size_t unitAt = i + std::max<std::size_t>(number.length, 1);
-        const std::string unit = r.free(unitAt) ? sizeUnit(r.all[unitAt].low) : std::string();
+        const bool inches = r.is(unitAt, "in") && unitAt + 1 == r.nameFrom && r.entry != nullptr &&
+                            r.entry->usual.shape == Shape::Pan; // "9 in cake tin"
+        const std::string unit = inches ? "inch" : r.free(unitAt) ? unitOf(r.all[unitAt].low) : std::string();
         if (number.length > 0 && number.value > 0 && !unit.empty() && allFree(r, i, unitAt + 1)) {
             r.sizes.emplace_back(number.value, unit);
             r.take(i, unitAt + (r.is(unitAt + 1, "of") ? 2 : 1));
@@ -113,12 +144,26 @@ void takeSizes(Reading &r) {
         {"large", "large"}, {"big", "large"},    {"huge", "large"}, {"family", "large"}};
     for (std::size_t i = 0; i < r.all.size(); ++i) {
         const auto found = classes.find(r.low(i));
-        if (found == classes.end() || (found->first == "family" && !r.is(i + 1, "size")))
+        if (found == classes.end() || r.compound(i) || (found->first == "family" && !r.is(i + 1, "size")))
             continue;
         r.sizeClass = found->second;
         r.take(i, i + (r.is(i + 1, "size") || r.is(i + 1, "sized") ? 2 : 1));
     }
 }
+
+namespace {
+
+/// "box of 80" of what is sold many in a pack: the word behind it. Else where it began.
+std::size_t piecesEnd(const Reading &r, std::size_t i) {
+    if (r.entry == nullptr || piecesInPack(*r.entry) <= 1)
+        return i;
+    const std::size_t at = r.is(i + 1, "of") ? i + 2 : i + 1;
+    const SpokenNumber number = r.free(at) ? numberAt(r.all, at) : SpokenNumber{};
+    const std::size_t end = at + number.length;
+    return number.length > 0 && number.value > 1 && allFree(r, i, end) ? end : i;
+}
+
+} // namespace
 
 void takePack(Reading &r) {
     static constexpr std::array plain{"pack",    "pk",    "multipack", "roll",   "bunch", "loaf",  "set",
@@ -134,12 +179,20 @@ void takePack(Reading &r) {
             first = first && !(r.free(k) && !r.all[k].bracket);
         const bool named = r.nameTo > r.nameFrom || !r.quoted.empty() || bracket || r.is(i + 1, "of");
         const bool edge = named || (!isPlain && (first ? r.free(i + 1) : !r.free(i + 1)));
-        if (!r.free(i) || (!shape && !isPlain) || !edge)
+        if (!r.free(i) || (!shape && !isPlain) || !edge || r.compound(i))
             continue;
-        if (shape)
+        if (const std::size_t end = piecesEnd(r, i); end > i) {
+            r.notes.push_back(joined(r.all, i, end));
+            if (shape)
+                r.pack = shape;
+            r.take(i, end);
+            return;
+        }
+        const bool piece = r.entry != nullptr && r.single(i) == singular(pieceInPack(*r.entry));
+        if (shape && !piece) // "80 bags of tea" are no packs
             r.pack = shape;
         r.take(i, r.is(i + 1, "of") ? i + 2 : i + 1);
-        if (shape)
+        if (r.pack)
             return;
     }
 }
@@ -225,9 +278,15 @@ void takeFillers(Reading &r) {
         const bool named = r.nameTo > r.nameFrom || !r.quoted.empty();
         if (std::find(fillers.begin(), fillers.end(), r.all[i].low) == fillers.end() || (!left && !named))
             break;
+        if (isOneOf(r.all[i].low, {"my", "his", "her", "their"}) && r.free(i + 1) && i + 1 != r.nameFrom)
+            break; // "my late husband's mug"
         r.take(i, i + 1);
     }
     for (std::size_t i = r.nameTo; r.nameTo > r.nameFrom && i < r.all.size(); ++i) {
+        if (r.is(i, "in") && !r.free(i + 1)) { // "flour in a big tin"
+            r.take(i, i + 1);
+            continue;
+        }
         if (isOneOf(r.low(i), {"each", "only", "left", "here", "there", "total", "please", "is", "are",
                                "very", "squeezy"}))
             r.take(i, i + 1);

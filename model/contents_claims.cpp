@@ -43,17 +43,38 @@ std::size_t warning(const Reading &r, std::size_t i) {
     return at - i;
 }
 
+/// "no", "without", "non-", "free from", "contains no", "does not contain": the words before the allergens.
+std::size_t denial(const Reading &r, std::size_t i) {
+    if (isWord(r, i, "no") || isWord(r, i, "without") || isWord(r, i, "non") || isWord(r, i, "zero"))
+        return 1;
+    if (isWord(r, i, "free") && (isWord(r, i + 1, "from") || isWord(r, i + 1, "of")))
+        return 2;
+    const auto contains = [&](std::size_t at) { return at < r.all.size() && r.all[at].single == "contain"; };
+    if ((contains(i) || isWord(r, i, "with") || isWord(r, i, "has")) && isWord(r, i + 1, "no"))
+        return 2;
+    const std::size_t at = isWord(r, i, "does") || isWord(r, i, "do") ? i + 1 : i;
+    const bool denies = isWord(r, at, "not") || isWord(r, at, "doesnt") || isWord(r, at, "never");
+    if (denies)
+        return contains(at + 1) || isWord(r, at + 1, "with") ? at + 2 - i : at + 1 - i;
+    return 0;
+}
+
+bool isSaid(const Said &said) {
+    return !said.allergens.empty();
+}
+
 Said saidAt(const Reading &r, std::size_t i) {
     if (const std::size_t ahead = warning(r, i); ahead > 0) {
         Said said = listFrom(r, i + ahead);
         said.from = i;
         return said;
     }
-    if (isWord(r, i, "no") || isWord(r, i, "without")) {
-        Said said = listFrom(r, i + 1);
+    if (const std::size_t ahead = denial(r, i); ahead > 0) {
+        Said said = listFrom(r, i + ahead);
         said.from = i;
         said.claim = true;
-        return said;
+        if (isSaid(said))
+            return said;
     }
     if (isWord(r, i, "contains") || isWord(r, i, "containing")) {
         Said said = listFrom(r, i + 1);
@@ -69,8 +90,22 @@ Said saidAt(const Reading &r, std::size_t i) {
     return {};
 }
 
-bool isSaid(const Said &said) {
-    return !said.allergens.empty();
+/// What the pack of a vegan thing says it is made without.
+constexpr std::array veganWithout{"milk", "eggs", "fish", "crustaceans", "molluscs"};
+
+/// "vegan" stays a word of the name, unless it stands beside a name in quotation marks or in brackets.
+void takeVegan(Reading &r) {
+    for (std::size_t i = 0; i < r.all.size(); ++i) {
+        const bool denied =
+            i > 0 && (isWord(r, i - 1, "not") || isWord(r, i - 1, "non") || isWord(r, i - 1, "no"));
+        if (r.all[i].low != "vegan" || denied)
+            continue;
+        for (const char *key : veganWithout)
+            r.claims.push_back({key, "vegan", "vegan"});
+        if (r.free(i) && (r.all[i].bracket || !r.quoted.empty()))
+            r.take(i, i + 1);
+        return;
+    }
 }
 
 } // namespace
@@ -101,14 +136,13 @@ void takeClaims(Reading &r) {
         if (!isSaid(said))
             continue;
         const bool named = r.taken[i];
-        const bool contains = r.all[i].low.starts_with("contain");
+        const bool contains = !said.claim && r.all[i].low.starts_with("contain");
         for (const auto at : said.allergens) {
             const std::string key = allergenFrom(r.all[at].single);
             if (said.claim)
-                r.claims.push_back({key, r.all[at].single + "-free",
-                                    r.all[i].low == "no" || r.all[i].low == "without"
-                                        ? "no " + r.all[at].low
-                                        : r.all[at].low + " free"});
+                r.claims.push_back(
+                    {key, r.all[at].single + "-free",
+                     isWord(r, said.to - 1, "free") ? r.all[at].low + " free" : "no " + r.all[at].low});
             else if (contains && !named)
                 r.facts.push_back(key);
             else if (!named)
@@ -118,6 +152,7 @@ void takeClaims(Reading &r) {
             r.take(said.from, said.to);
         i = said.to - 1;
     }
+    takeVegan(r);
 }
 
 namespace {
@@ -127,7 +162,7 @@ void noteFirstFact(Reading &r) {
     std::size_t at = 0;
     while (at < r.all.size() && !(r.free(at) && !r.all[at].bracket))
         ++at;
-    if (r.free(at) && r.free(at + 1) && isFact(r.all[at].low) && r.all[at].low != "hot")
+    if (r.free(at) && r.free(at + 1) && isFact(r.all[at].low) && r.all[at].low != "hot" && !r.compound(at))
         r.facts.push_back(r.all[at].low);
 }
 
@@ -150,7 +185,12 @@ void takeFacts(Reading &r) {
         for (std::size_t k = 0; k < i; ++k)
             first = first && !(r.free(k) && !r.all[k].bracket);
         const bool joint = i > 0 && (r.is(i - 1, "and") || r.is(i - 1, "&") || r.is(i - 1, "/"));
-        if (!known || first || (joint && !inBracket)) {
+        const bool noun = !named && i >= 2 && r.free(i - 1) && r.all[i - 2].glued; // "heavy-duty foil"
+        const bool ofTool = front && !allergenFrom(single).empty() && r.entry != nullptr &&
+                            r.entry->usual.klass != Klass::Food; // "egg whisk"
+        if (ofTool)
+            continue;
+        if (!known || first || noun || r.compound(i) || (joint && !inBracket)) {
             if (!named && !inBracket)
                 return noteFirstFact(r);
             continue;
@@ -159,7 +199,7 @@ void takeFacts(Reading &r) {
             r.notes.emplace_back("open");
         else
             r.facts.insert(r.facts.begin() + already, isFact(r.all[i].low) ? r.all[i].low : single);
-        if (!front || r.nameFrom != i + 1)
+        if (!front || (r.nameFrom != i + 1 && !r.free(i + 1))) // "egg fried rice" keeps its egg
             r.take(i, i + 1);
     }
 }

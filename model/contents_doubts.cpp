@@ -38,31 +38,18 @@ std::optional<Doubt> gluedCount(const Reading &r, double usual) {
                  {{few, lineFrom(several)}, {one, lineFrom(single)}}};
 }
 
-std::optional<Doubt> sizeDoubt(const Reading &r, const CatalogueThing *entry) {
-    if (r.sizes.empty() || r.really)
+std::string sizeWords(const std::pair<double, std::string> &size) {
+    return shortNumber(size.first) + " " + size.second;
+}
+
+std::optional<Doubt> twoSizesDoubt(const Reading &r) {
+    if (r.sizes.size() < 2 || r.really)
         return std::nullopt;
-    const auto words = [](const auto &size) { return shortNumber(size.first) + " " + size.second; };
-    if (r.sizes.size() > 1) {
-        const std::string first = words(r.sizes[0]);
-        const std::string second = words(r.sizes[1]);
-        return Doubt{
-            "Two sizes: " + first + " or " + second + "?",
-            {{first, lineFrom(withSize(r, first, false))}, {second, lineFrom(withSize(r, second, false))}}};
-    }
-    const auto usual = entry != nullptr ? amountOf(entry->pack) : std::nullopt;
-    if (!usual)
-        return std::nullopt;
-    if (auto glued = gluedCount(r, *usual))
-        return glued;
-    const double amount = inBaseUnits(r.sizes.front().first, r.sizes.front().second);
-    const double least = entry->least > 0 ? entry->least * 0.8 : *usual / 6;
-    const double most = entry->most > 0 ? entry->most * 1.25 : *usual * 6;
-    if (amount >= least && amount <= most)
-        return std::nullopt;
-    const std::string size = words(r.sizes.front());
-    return Doubt{size + ": usual is " + entry->pack + ". Right?",
-                 {{"yes, " + size, lineFrom(withSize(r, size, true))},
-                  {"no, the usual " + entry->pack, lineFrom(withSize(r, "", false))}}};
+    const std::string first = sizeWords(r.sizes[0]);
+    const std::string second = sizeWords(r.sizes[1]);
+    return Doubt{
+        "Two sizes: " + first + " or " + second + "?",
+        {{first, lineFrom(withSize(r, first, false))}, {second, lineFrom(withSize(r, second, false))}}};
 }
 
 std::optional<Doubt> countDoubt(const Reading &r) {
@@ -81,6 +68,10 @@ std::optional<Doubt> countDoubt(const Reading &r) {
     if (part || (count >= 1 && count <= 999 && count == std::floor(count)))
         return std::nullopt;
     Doubt doubt{shortNumber(count) + " of them?", {{"count not given", lineFrom(withCount(r, {}))}}};
+    if (count <= -1 && count > -999) {
+        const double plus = std::ceil(-count);
+        doubt.answers.insert(doubt.answers.begin(), {shortNumber(plus), lineFrom(withCount(r, {plus}))});
+    }
     if (count > 1 && count < 999)
         doubt.answers.push_back({shortNumber(std::ceil(count)), lineFrom(withCount(r, {std::ceil(count)}))});
     return doubt;
@@ -88,7 +79,26 @@ std::optional<Doubt> countDoubt(const Reading &r) {
 
 } // namespace
 
-std::optional<Doubt> amountDoubt(const Reading &r, const CatalogueThing *entry) {
+std::optional<Doubt> sizeDoubt(const Reading &r, const CatalogueThing *entry) {
+    if (r.sizes.size() != 1 || r.really || !lengthUnit(r.sizes.front().second).empty())
+        return std::nullopt;
+    const auto usual = entry != nullptr ? amountOf(entry->pack) : std::nullopt;
+    if (!usual)
+        return std::nullopt;
+    if (auto glued = gluedCount(r, *usual))
+        return glued;
+    const double amount = inBaseUnits(r.sizes.front().first, r.sizes.front().second);
+    const double least = entry->least > 0 ? entry->least * 0.8 : *usual / 6;
+    const double most = entry->most > 0 ? entry->most * 1.25 : *usual * 6;
+    if (amount >= least && amount <= most)
+        return std::nullopt;
+    const std::string size = sizeWords(r.sizes.front());
+    return Doubt{size + ": usual is " + entry->pack + ". Right?",
+                 {{"yes, " + size, lineFrom(withSize(r, size, true))},
+                  {"no, the usual " + entry->pack, lineFrom(withSize(r, "", false))}}};
+}
+
+std::optional<Doubt> amountDoubt(const Reading &r) {
     if (!r.soundTyped.empty()) {
         const double number = *numberFrom(r.sounds);
         return Doubt{r.soundTyped + ": " + r.sounds + " of them?",
@@ -97,8 +107,8 @@ std::optional<Doubt> amountDoubt(const Reading &r, const CatalogueThing *entry) 
     }
     if (auto counts = countDoubt(r))
         return counts;
-    if (auto size = sizeDoubt(r, entry))
-        return size;
+    if (auto sizes = twoSizesDoubt(r))
+        return sizes;
     if (r.vague.empty())
         return std::nullopt;
     Doubt doubt{r.vague + ": how often?", {}};

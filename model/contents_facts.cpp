@@ -173,6 +173,21 @@ void applyShape(Thing &thing, Shape shape) {
     thing.usual.insert("surface");
 }
 
+void applyLength(Thing &thing, double length, const std::string &unit) {
+    thing.packSize = shortNumber(length) + " " + unit;
+    const bool across =
+        thing.shape == Shape::Pan || thing.shape == Shape::Bowl || thing.shape == Shape::Plate;
+    if (!across || !thing.width || thing.width->value.value <= 0)
+        return;
+    const double ratio = inCentimetres(length, unit) / thing.width->value.value;
+    for (auto *side : {&thing.width, &thing.depth, &thing.height}) {
+        if (*side)
+            (*side)->value = {rounded((*side)->value.value * ratio)};
+    }
+    if (thing.weight)
+        thing.weight = Kilograms{std::round(thing.weight->value * ratio * ratio * 1000) / 1000};
+}
+
 std::optional<double> amountOf(const std::string &packSize) {
     const auto parts = wordsOf(packSize);
     for (std::size_t i = 0; i + 1 < parts.size(); ++i) {

@@ -12,6 +12,9 @@ void applyShape(Thing &thing, Shape shape);
 /// Gives a thing the sizes and the weight of its pack. `entry`: whose usual pack it is compared with;
 /// nullptr: sizes follow from shape and amount.
 void applySize(Thing &thing, const CatalogueThing *entry, const std::string &packSize);
+/// Gives a pan, bowl or plate the width that was said, and scales the rest with it; of anything else a length
+/// is only kept as its size.
+void applyLength(Thing &thing, double length, const std::string &unit);
 /// "400 g" as an amount in g or ml; none for "large" and other texts.
 [[nodiscard]] std::optional<double> amountOf(const std::string &packSize);
 

@@ -1,5 +1,6 @@
 #include "model/contents_line.h"
 #include "model/contents_facts.h"
+#include "model/contents_harm.h"
 #include "model/contents_print.h"
 #include "model/spoken_numbers.h"
 #include <algorithm>
@@ -20,8 +21,10 @@ std::vector<std::string> saidFacts(const Reading &r) {
     }
     for (const auto &allergen : parts.mayContain)
         out.push_back("may contain " + allergen);
-    for (const auto &claim : r.claims)
-        out.push_back("claim " + claim.claimed);
+    for (const auto &claim : r.claims) {
+        if (std::find(out.begin(), out.end(), "claim " + claim.claimed) == out.end())
+            out.push_back("claim " + claim.claimed);
+    }
     out.insert(out.end(), parts.notes.begin(), parts.notes.end());
     return out;
 }
@@ -62,7 +65,9 @@ void applySizes(const Reading &r, ContentsItem &item) {
         item.size = shortNumber(r.sizes.front().first) + " " + r.sizes.front().second;
     const std::string size = one ? item.size : r.sizeClass;
     const bool shaped = r.entry != nullptr || r.pack;
-    if (!size.empty() && shaped)
+    if (one && !lengthUnit(r.sizes.front().second).empty())
+        applyLength(thing, r.sizes.front().first, r.sizes.front().second);
+    else if (!size.empty() && shaped)
         applySize(thing, r.entry, size);
     else if (one)
         thing.weight = Kilograms{inBaseUnits(r.sizes.front().first, r.sizes.front().second) / 1000};
@@ -83,7 +88,8 @@ void applySaid(Reading &r, ContentsItem &item) {
     for (const auto &key : r.mayContain)
         addAllergen(thing, key, AllergenState::MayContain, "");
     for (const auto &claim : r.claims) {
-        item.claim += (item.claim.empty() ? "" : ", ") + claim.words;
+        if (item.claim.find(claim.words) == std::string::npos)
+            item.claim += (item.claim.empty() ? "" : ", ") + claim.words;
         addAllergen(thing, claim.allergen, AllergenState::NotChecked,
                     "pack says " + claim.words + "; not checked");
     }
@@ -111,12 +117,40 @@ std::size_t amountAt(const std::vector<Word> &all, std::size_t at) {
     return measured ? next - at : 0;
 }
 
+/// Another count and its pack, with no word between: "2 jars", not "400 g".
+bool packBegins(const std::vector<Word> &all, std::size_t at) {
+    const SpokenNumber number = at < all.size() ? numberAt(all, at) : SpokenNumber{};
+    const std::size_t next = at + number.length;
+    return number.length > 0 && next < all.size() && packShape(all[next].single).has_value();
+}
+
+/// "two tins each of peas and carrots" as one text for each.
+std::vector<std::string> eachOf(const std::vector<Word> &all) {
+    const SpokenNumber number = all.empty() ? SpokenNumber{} : numberAt(all, 0);
+    std::size_t to = std::max(number.length, all.empty() ? 0 : amountAt(all, 0));
+    if (to == 0 || to + 2 >= all.size() || all[to].low != "each" || all[to + 1].low != "of")
+        return {};
+    const std::string amount = joined(all, 0, to);
+    std::vector<std::string> out;
+    std::size_t from = to + 2;
+    for (to = from; to <= all.size(); ++to) {
+        if (to < all.size() && all[to].low != "and" && all[to].low != "&" && all[to].low != "plus")
+            continue;
+        if (to > from)
+            out.push_back(amount + " " + joined(all, from, to));
+        from = to + 1;
+    }
+    return out;
+}
+
 } // namespace
 
 std::vector<std::string> amountsParted(const std::string &text) {
     if (text.find('"') != std::string::npos || text.find('(') != std::string::npos)
         return {text};
     const auto all = wordsOf(text);
+    if (auto shared = eachOf(all); !shared.empty())
+        return shared;
     std::vector<std::string> amounts;
     std::size_t at = 0;
     while (at < all.size()) {
@@ -125,6 +159,8 @@ std::vector<std::string> amountsParted(const std::string &text) {
             break;
         amounts.push_back(joined(all, at, at + length));
         at += length;
+        if (packBegins(all, at)) // "1 tin 2 jars coconut milk"
+            continue;
         const bool more =
             at + 1 < all.size() && (all[at].low == "and" || all[at].low == "plus" || all[at].low == "+");
         if (!more || amountAt(all, at + 1) == 0)
@@ -154,14 +190,17 @@ ContentsItem parseItem(const std::string &text, const Lexicon &lexicon) {
     std::optional<Doubt> doubt = splitDoubt(r, lexicon);
     auto nameless = nameDoubt(r, name, lexicon);
     if (!doubt)
-        doubt = amountDoubt(r, r.entry);
+        doubt = amountDoubt(r);
     if (!doubt)
-        doubt = nameless;
+        doubt = nameless; // what it is comes before what is unlikely of it
+    if (!doubt)
+        doubt = sizeDoubt(r, r.entry);
     if (!doubt)
         doubt = factDoubt(r);
     if (!doubt && r.entry == nullptr)
         doubt = shapeDoubt(r, name);
     applyUsual(r, item, name);
+    addNamedAllergens(item.thing, name, r.entry, lexicon);
     applySaid(r, item);
     item.facts = saidFacts(r);
     if (doubt) {

@@ -14,9 +14,10 @@ struct Doubt {
     std::string question;
     std::vector<DoubtAnswer> answers;
 };
-/// Doubts about amounts: sound-alike counts, two counts or sizes, unlikely ones, "often". `entry`: whose
-/// usual pack is compared.
-[[nodiscard]] std::optional<Doubt> amountDoubt(const Reading &reading, const CatalogueThing *entry);
+/// Doubts about amounts: sound-alike counts, two counts or sizes, unlikely counts, "often".
+[[nodiscard]] std::optional<Doubt> amountDoubt(const Reading &reading);
+/// An unlikely size. `entry`: whose usual pack is compared.
+[[nodiscard]] std::optional<Doubt> sizeDoubt(const Reading &reading, const CatalogueThing *entry);
 /// Two things in one: "salt and pepper".
 [[nodiscard]] std::optional<Doubt> splitDoubt(const Reading &reading, const Lexicon &lexicon);
 /// The name: nearly another one, the beginning of several, or part of one. Sets the entry that it most likely

@@ -1,3 +1,4 @@
+#include "model/contents_harm.h"
 #include "model/contents_line.h"
 #include "model/contents_print.h"
 #include <algorithm>
@@ -19,14 +20,24 @@ bool inName(const Reading &r, std::size_t i) {
 /// Words that tell one make from another and change none of the usual facts.
 bool isDescription(const std::string &low) {
     static constexpr std::array names{
-        "organic",     "low",     "fat",   "reduced", "light",    "lite",   "decaf",    "decaffeinated",
-        "sliced",      "grated",  "whole", "salted",  "unsalted", "smoked", "unsmoked", "sweetened",
-        "unsweetened", "skimmed", "semi",  "free",    "range",    "extra",  "strong",   "mild",
-        "mature",      "virgin",  "value", "own",     "brand",    "best",   "good",     "cheap",
-        "spare",       "new",     "old",   "thick",   "thin",     "fine",   "coarse",   "cut",
-        "in",          "water",   "brine", "oil",     "juice",    "with",   "salt",     "added",
-        "no",          "full",    "half",  "easy",    "quick",    "instant"};
+        "organic",       "low",       "fat",         "reduced", "light",  "lite",     "decaf",
+        "decaffeinated", "sliced",    "grated",      "whole",   "salted", "unsalted", "smoked",
+        "unsmoked",      "sweetened", "unsweetened", "skimmed", "semi",   "free",     "range",
+        "extra",         "strong",    "mild",        "mature",  "virgin", "value",    "own",
+        "brand",         "best",      "good",        "cheap",   "spare",  "new",      "old",
+        "thick",         "thin",      "fine",        "coarse",  "cut",    "in",       "with",
+        "added",         "no",        "full",        "half",    "easy",   "quick",    "instant"};
     return std::find(names.begin(), names.end(), low) != names.end();
+}
+
+/// "no salt", "with oil" tell of a make; "peanut oil" is another thing than peanuts.
+bool isOfMake(const Reading &r, std::size_t i) {
+    static constexpr std::array stuffs{"water", "brine", "oil", "juice", "salt", "sugar"};
+    static constexpr std::array before{"in", "no", "with", "added", "less", "low", "reduced", "without"};
+    const auto among = [](const auto &names, const std::string &low) {
+        return std::find(names.begin(), names.end(), low) != names.end();
+    };
+    return among(stuffs, r.all[i].low) && i > 0 && among(before, r.all[i - 1].low);
 }
 
 struct Rest {
@@ -36,7 +47,9 @@ struct Rest {
 Rest restOf(const Reading &r) {
     Rest rest;
     for (std::size_t i = 0; i < r.all.size(); ++i) {
-        if (r.taken[i] || r.all[i].bracket || inName(r, i) || isDescription(r.all[i].low))
+        if (i >= r.nameTo && r.is(i, "in") && !r.all[i].bracket)
+            break; // "in spring water", "in tomato sauce": how it is packed
+        if (r.taken[i] || r.all[i].bracket || inName(r, i) || isDescription(r.all[i].low) || isOfMake(r, i))
             continue;
         (i < r.nameFrom ? rest.before : rest.after).push_back(i);
     }
@@ -111,6 +124,17 @@ std::string knownWords(const Reading &r, const std::vector<std::size_t> &at, con
     return out;
 }
 
+/// "frozen", "instant": what tells a special form of a thing from the plain one.
+bool saysState(const std::string &low) {
+    static constexpr std::array states{"frozen", "instant", "chilled", "packet", "ready", "long"};
+    return saysStorage(low) || std::find(states.begin(), states.end(), low) != states.end();
+}
+
+/// Of words that are known as they are, no misspelling is looked for: "crab paste" has no pasta in it.
+std::vector<NearName> tailAlike(const std::string &tail, const Lexicon &lexicon) {
+    return isWhole(tail, lexicon) ? std::vector<NearName>() : lexicon.alike(tail);
+}
+
 /// Names that this one may stand for, the likeliest first, each thing once.
 std::vector<NearName> nearNames(const Reading &r, const std::string &name, const Lexicon &lexicon) {
     const bool whole = isWhole(name, lexicon);
@@ -119,13 +143,18 @@ std::vector<NearName> nearNames(const Reading &r, const std::string &name, const
         found.insert(found.end(), more.begin(), more.end());
     };
     const auto alike = lexicon.alike(name);
-    add(whole ? lexicon.endingWith(name) : alike);
+    auto ending = whole ? lexicon.endingWith(name) : alike;
+    const auto plain = std::stable_partition(ending.begin(), ending.end(), [&](const NearName &near) {
+        return !whole || !saysState(wordsOf(near.name).front().low);
+    });
+    add({ending.begin(), plain}); // "baked beans" before "bean salad"
     add(lexicon.beginningWith(name));
+    add({plain, ending.end()}); // "pitta bread" before "frozen pitta"
     add(alike);
     const auto all = wordsOf(name);
     for (std::size_t from = 1;
          r.nameTo == r.nameFrom && from < std::min<std::size_t>(all.size(), 6) && found.empty(); ++from)
-        add(lexicon.alike(joined(all, from, all.size())));
+        add(tailAlike(joined(all, from, all.size()), lexicon));
     const std::string matched = comparable(joined(r.all, r.nameFrom, r.nameTo));
     std::vector<NearName> once;
     for (const auto &near : found) {
@@ -157,7 +186,8 @@ const CatalogueThing *findBared(const Reading &r, const Lexicon &lexicon) {
     std::string bare;
     std::vector<std::string> said;
     for (std::size_t i = 0; i < r.all.size(); ++i) {
-        if ((r.taken[i] && !inName(r, i)) || r.all[i].bracket || isDescription(r.all[i].low))
+        if ((r.taken[i] && !inName(r, i)) || r.all[i].bracket || isDescription(r.all[i].low) ||
+            isOfMake(r, i))
             continue;
         if (saysStorage(r.all[i].low))
             said.push_back(r.all[i].low);
@@ -180,6 +210,18 @@ bool namesTool(const std::string &single) {
            std::find(tools.begin(), tools.end(), single) != tools.end();
 }
 
+/// "Yorkshire pudding mix": two names in one, of which the other reaches into the matched one.
+bool overlapsAnother(const Reading &r, const Lexicon &lexicon) {
+    for (std::size_t to = r.nameFrom + 1; to < r.nameTo; ++to) {
+        for (std::size_t from = r.nameFrom; from-- > 0 && r.free(from) && !r.all[from].bracket;) {
+            const auto *other = lexicon.find(joined(r.all, from, to));
+            if (other != nullptr && other != r.entry)
+                return true;
+        }
+    }
+    return false;
+}
+
 /// A name of which only the end is known: "chicken soup", when there is soup in the catalogue.
 std::optional<Doubt> kindDoubt(Reading &r, const std::string &name, const Rest &rest,
                                const Lexicon &lexicon) {
@@ -195,7 +237,7 @@ std::optional<Doubt> kindDoubt(Reading &r, const std::string &name, const Rest &
         return doubt;
     }
     const std::string others = knownWords(r, rest.before, lexicon);
-    if (others.empty())
+    if (others.empty() && !overlapsAnother(r, lexicon))
         return std::nullopt;
     const auto *turned = lexicon.findInAnyOrder(name);
     if (turned != nullptr)
@@ -250,6 +292,11 @@ std::optional<Doubt> nameDoubt(Reading &r, std::string &name, const Lexicon &lex
         return std::nullopt;
     if (name.size() > 60)
         return std::nullopt;
+    const bool known = r.entry == nullptr && lexicon.findTurned(name) != nullptr;
+    if (auto harm = known ? std::nullopt : harmDoubt(r, name)) {
+        r.entry = nullptr;
+        return harm;
+    }
     if (r.entry == nullptr)
         return unmatched(r, name, lexicon);
     const Rest rest = restOf(r);

@@ -16,6 +16,11 @@ std::string listed(const std::vector<std::string> &list) {
     return out;
 }
 
+void addOnce(std::vector<std::string> &list, const std::string &word) {
+    if (std::find(list.begin(), list.end(), word) == list.end())
+        list.push_back(word);
+}
+
 bool nearWhole(double value) {
     return value >= 1 && std::abs(value - std::round(value)) < 1e-9;
 }
@@ -65,7 +70,7 @@ void addFacts(LineParts &parts, Thing base, const Thing &thing) {
             });
         if (const std::string said = "pack says ";
             fact.readBy.starts_with(said) && same == base.allergens.end())
-            parts.claims.push_back(fact.readBy.substr(said.size(), fact.readBy.find(';') - said.size()));
+            addOnce(parts.claims, fact.readBy.substr(said.size(), fact.readBy.find(';') - said.size()));
     }
 }
 
@@ -123,7 +128,7 @@ LineParts partsOf(const Reading &r) {
         parts.facts.push_back(fact);
     parts.mayContain = r.mayContain;
     for (const auto &claim : r.claims)
-        parts.claims.push_back(claim.words);
+        addOnce(parts.claims, claim.words);
     parts.notes = r.notes;
     parts.really = r.really;
     return parts;
@@ -146,7 +151,8 @@ std::string lineFrom(const LineParts &parts) {
     if (!parts.facts.empty())
         add("(" + listed(parts.facts) + ")");
     for (const auto &claim : parts.claims)
-        add(claim);
+        add(claim.find(' ') == std::string::npos ? "(" + claim + ")"
+                                                 : claim); // "(vegan)" is no part of a name
     for (const auto &allergen : parts.mayContain)
         add("may contain " + allergen);
     for (std::size_t i = 1; i < parts.counts.size(); ++i)

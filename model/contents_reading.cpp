@@ -56,14 +56,26 @@ void addText(Reading &r, const std::string &text) {
     r.taken.assign(r.all.size(), false);
 }
 
+/// True if a catalogue name ends before this word: what follows "in" is not what it is, "tuna in olive oil".
+bool endsName(const Reading &r, std::size_t to, const Lexicon &lexicon) {
+    for (std::size_t from = to; from-- > 0 && to - from <= lexicon.longest();) {
+        if (lexicon.find(joined(r.all, from, to)) != nullptr)
+            return true;
+    }
+    return false;
+}
+
 /// The longest run of words that is a catalogue name; of equal ones the last.
 void matchCatalogue(Reading &r, const Lexicon &lexicon) {
     const auto claims = claimsIn(r);
     const std::size_t longest = std::min(r.all.size(), lexicon.longest() + 2);
     for (std::size_t length = longest; length > 0 && r.entry == nullptr; --length) {
         for (std::size_t from = 0; from + length <= r.all.size(); ++from) {
-            const bool denied = from > 0 && (r.is(from - 1, "no") || r.is(from - 1, "without"));
-            bool whole = !denied && !cuts(claims, from, from + length);
+            const bool denied = from > 0 && (r.is(from - 1, "no") || r.is(from - 1, "without") ||
+                                             (r.is(from - 1, "in") && endsName(r, from - 1, lexicon)));
+            const std::size_t to = from + length;
+            const bool holds = length == 1 && r.is(to, "of") && r.free(to + 1); // "tray of 30 eggs"
+            bool whole = !denied && !holds && !cuts(claims, from, from + length);
             for (std::size_t i = from; i < from + length; ++i)
                 whole = whole && r.free(i) && !r.all[i].bracket;
             const auto *found = whole ? lexicon.find(joined(r.all, from, from + length)) : nullptr;
@@ -112,7 +124,7 @@ void noteSoundAlike(Reading &r) {
     if (!named || !r.free(0) || !r.counts.empty() || r.all[0].bracket)
         return;
     for (const auto &[typed, number] : sounds) {
-        if (r.all[0].low != typed)
+        if (r.all[0].low != typed || (r.all[0].low == "free" && (r.is(1, "range") || r.is(1, "from"))))
             continue;
         r.soundTyped = r.all[0].typed;
         r.sounds = number;
@@ -168,6 +180,7 @@ Reading readingOf(const std::string &text, const Lexicon &lexicon) {
     else if (r.quoted.empty() && r.like.empty())
         matchCatalogue(r, lexicon);
     takeClaims(r);
+    takeDates(r);
     takeFrequency(r);
     takeNotes(r);
     takeSizes(r);

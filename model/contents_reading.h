@@ -36,6 +36,12 @@ struct Reading {
     [[nodiscard]] bool free(std::size_t i) const { return i < all.size() && !taken[i]; }
     [[nodiscard]] std::string low(std::size_t i) const { return free(i) ? all[i].low : std::string(); }
     [[nodiscard]] std::string single(std::size_t i) const { return free(i) ? all[i].single : std::string(); }
+    /// A hyphen, or "non" before it, makes it a part of a longer word: "non-stick", "heavy-duty".
+    [[nodiscard]] bool compound(std::size_t i) const {
+        const bool behind = i > 0 && free(i - 1) &&
+                            ((all[i - 1].glued && !numberFrom(all[i - 1].low)) || all[i - 1].low == "non");
+        return behind || (all[i].glued && free(i + 1));
+    }
     void take(std::size_t from, std::size_t to) {
         std::fill(taken.begin() + static_cast<long>(from),
                   taken.begin() + static_cast<long>(std::min(to, taken.size())), true);
@@ -55,6 +61,10 @@ void takeFrequency(Reading &reading);
 /// Takes sizes and packs: "400 g", "half a litre", "tin of", "large".
 void takeSizes(Reading &reading);
 void takePack(Reading &reading);
+/// Takes dates, as notes: "use by 3 dec", "opened in March".
+void takeDates(Reading &reading);
+/// True if a text is a date of this kind and nothing else.
+[[nodiscard]] bool isDateAlone(const std::string &text);
 /// Takes how many, in front, behind, or beside the catalogue name.
 void takeCount(Reading &reading);
 /// Takes where it stands, until when it keeps and how full it is, as notes: "under the sink", "half empty".

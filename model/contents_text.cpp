@@ -46,7 +46,8 @@ bool isDecimalComma(const std::string &line, std::size_t at) {
     std::size_t last = end;
     while (last < line.size() && std::isalpha(static_cast<unsigned char>(line[last])) != 0)
         ++last;
-    return !sizeUnit(line.substr(end, last - end)).empty();
+    const std::string unit = line.substr(end, last - end);
+    return !sizeUnit(unit).empty() || !lengthUnit(unit).empty();
 }
 
 /// Spoken separators as signs. "Full stop" and "new line" end a thing too.
@@ -81,6 +82,7 @@ bool closes(const std::string &line, std::size_t at, char sign) {
 std::string cleaned(const std::string &line) {
     std::string out;
     std::size_t at = 0;
+    bool quoted = false; // 12" is twelve inches, unless it closes a quotation
     while (at < line.size()) {
         const auto c = static_cast<unsigned char>(line[at]);
         if (turnsText(line, at)) {
@@ -95,6 +97,12 @@ std::string cleaned(const std::string &line) {
             at += std::string(found->first).size();
             continue;
         }
+        if (c == '"' && !quoted && at > 0 && isDigit(line[at - 1])) {
+            out += " inch ";
+            ++at;
+            continue;
+        }
+        quoted = c == '"' ? !quoted : quoted && c != '\n';
         const bool end = c == '\n' || c == '\r' || c == '\v' || c == '\f';
         out += end ? '\n' : c < 0x20 || c == 0x7f ? ' ' : line[at];
         ++at;

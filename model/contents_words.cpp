@@ -52,6 +52,10 @@ void pushParted(std::vector<std::string> &out, const std::string &word) {
     const std::string rest(end, word.end());
     const bool times =
         !rest.empty() && (rest[0] == 'x' || rest[0] == 'X') && (rest.size() == 1 || isDigit(rest[1]));
+    if (!digits.empty() && rest == "in") { // "10in"
+        out.insert(out.end(), {digits, "inch"});
+        return;
+    }
     const bool pack = rest == "pack" || rest == "pk" || rest == "pks";
     const auto slash = word.find('/');
     const bool fraction = slash != std::string::npos && slash + 1 < word.size() && isDigit(word[slash + 1]);
@@ -60,7 +64,8 @@ void pushParted(std::vector<std::string> &out, const std::string &word) {
         out.emplace_back("x");
         if (rest.size() > 1)
             pushParted(out, rest.substr(1));
-    } else if (!digits.empty() && !rest.empty() && (!sizeUnit(rest).empty() || pack)) {
+    } else if (!digits.empty() && !rest.empty() &&
+               (!sizeUnit(rest).empty() || !lengthUnit(rest).empty() || pack)) {
         out.push_back(digits);
         out.push_back(rest);
     } else if (slash != std::string::npos && word.size() > 1 && !fraction) {
@@ -157,12 +162,16 @@ std::vector<Word> wordsOf(const std::string &text) {
     while (in >> word) {
         word = withoutEdgeSigns(word);
         std::size_t from = 0;
+        const bool minus = word.size() > 1 && word[0] == '-' && isDigit(word[1]);
+        const std::size_t first = out.size();
         while (from < word.size()) {
             const auto hyphen = std::min(word.find('-', from), word.size());
             if (hyphen > from)
                 pushWord(out, word.substr(from, hyphen - from), hyphen + 1 < word.size());
             from = hyphen + 1;
         }
+        if (minus)
+            out[first].minus = true;
     }
     return out;
 }
@@ -227,6 +236,22 @@ std::string sizeUnit(const std::string &word) {
     if (found == units.end())
         found = units.find(singular(low));
     return found == units.end() ? "" : found->second;
+}
+
+std::string lengthUnit(const std::string &word) {
+    static const std::map<std::string, std::string> units{
+        {"cm", "cm"},  {"cms", "cm"},        {"centimetre", "cm"}, {"centimeter", "cm"}, {"mm", "mm"},
+        {"mms", "mm"}, {"millimetre", "mm"}, {"millimeter", "mm"}, {"inch", "inch"},     {"inches", "inch"}};
+    const std::string low = lower(word);
+    auto found = units.find(low);
+    if (found == units.end())
+        found = units.find(singular(low));
+    return found == units.end() ? "" : found->second;
+}
+
+double inCentimetres(double value, const std::string &unit) {
+    // 1 inch is 2.54 cm by definition.
+    return unit == "mm" ? value / 10 : unit == "inch" ? value * 2.54 : value;
 }
 
 double inBaseUnits(double value, const std::string &unit) {

@@ -10,6 +10,7 @@ namespace model::words {
 struct Word {
     std::string typed, low, single;
     bool glued = false;   // a hyphen joins it to the next word
+    bool minus = false;   // a minus sign stood before this number
     bool bracket = false; // stood in brackets: says something of the thing, is no part of its name
 };
 
@@ -32,6 +33,10 @@ struct Word {
 [[nodiscard]] std::optional<double> numberFrom(const std::string &word);
 /// A unit of pack size: its short form ("g", "kg", "ml", "l", "oz", "lb", "pint"), or empty.
 [[nodiscard]] std::string sizeUnit(const std::string &word);
+/// A unit of length: its short form ("cm", "mm", "inch"), or empty.
+[[nodiscard]] std::string lengthUnit(const std::string &word);
+/// A length in cm.
+[[nodiscard]] double inCentimetres(double value, const std::string &unit);
 /// A size in g or ml.
 [[nodiscard]] double inBaseUnits(double value, const std::string &unit);
 /// Key of the allergen that a word names ("wheat" -> "gluten", "dairy" -> "milk"), or empty.

@@ -1,8 +1,10 @@
 #include "tests/check/json_field.h"
+#include <algorithm>
 #include <cmath>
 #include <filesystem>
 #include <fstream>
 #include <limits>
+#include <set>
 #include <sstream>
 
 namespace check {
@@ -19,6 +21,15 @@ std::string joined(const std::vector<std::string> &words) {
     for (const std::string &word : words)
         all += (all.empty() ? "" : ", ") + word;
     return all;
+}
+
+/// "line 2, sign 7" of the byte, counted from 1, at which reading ended.
+std::string positionOf(const std::string &text, std::size_t byte) {
+    const std::string read = text.substr(0, byte > 0 ? byte - 1 : 0);
+    const auto line = std::count(read.begin(), read.end(), '\n') + 1;
+    const auto start = read.rfind('\n');
+    const std::size_t sign = read.size() - (start == std::string::npos ? 0 : start + 1) + 1;
+    return "line " + std::to_string(line) + ", sign " + std::to_string(sign);
 }
 
 std::string oneLine(std::string text) {
@@ -121,6 +132,26 @@ std::string Field::oneOf(const std::vector<std::string> &allowed) const {
     refuse("is \"" + word + "\", must be one of: " + joined(allowed));
 }
 
+namespace {
+
+/// Of two equal keys in one object the later would win in silence; it is refused instead.
+nlohmann::json parsedOnce(const std::string &text, const Field &whole) {
+    using Event = nlohmann::json::parse_event_t;
+    std::vector<std::set<std::string>> keys;
+    const auto watch = [&](int /*depth*/, Event event, nlohmann::json &value) {
+        if (event == Event::object_start)
+            keys.emplace_back();
+        else if (event == Event::object_end)
+            keys.pop_back();
+        else if (event == Event::key && !keys.back().insert(value.get<std::string>()).second)
+            whole.refuse("the key \"" + value.get<std::string>() + "\" is there twice in one object");
+        return true;
+    };
+    return nlohmann::json::parse(text, watch);
+}
+
+} // namespace
+
 nlohmann::json readJson(const std::string &file) {
     const nlohmann::json nothing;
     const Field whole(nothing, file, "");
@@ -134,12 +165,14 @@ nlohmann::json readJson(const std::string &file) {
     if (!stream || !(text << stream.rdbuf()))
         whole.refuse("cannot be read, or is empty");
     try {
-        nlohmann::json value = nlohmann::json::parse(text.str());
+        nlohmann::json value = parsedOnce(text.str(), whole);
         if (!value.is_object())
             whole.refuse("must hold one JSON object {...}");
         return value;
-    } catch (const nlohmann::json::exception &wrong) {
-        whole.refuse(std::string("is not JSON: ") + wrong.what());
+    } catch (const nlohmann::json::parse_error &wrong) {
+        whole.refuse("is not JSON: it cannot be read from " + positionOf(text.str(), wrong.byte) + " on");
+    } catch (const nlohmann::json::exception &) {
+        whole.refuse("is not JSON: a number in it is too large");
     }
 }
 

@@ -126,8 +126,18 @@ TEST(PlanCaseFile, holdsThingsOfTheSameNameAndNeedsNoMark) {
 
 TEST(PlanCaseFile, isRefusedIfItIsNoJson) {
     EXPECT_THAT(refusal("{\"client\": NaN}"), HasSubstr("is not JSON"));
+    EXPECT_THAT(refusal("{\"client\": NaN}"), HasSubstr("line 1, sign 1"));
+    EXPECT_THAT(refusal("{\"client\": NaN}"), Not(HasSubstr("exception")));
+    EXPECT_THAT(refusal("{\n \"items\" 3}"), HasSubstr("line 2"));
     EXPECT_THAT(refusal("[1, 2]"), HasSubstr("must hold one JSON object"));
     EXPECT_THAT(refusal(""), HasSubstr("empty"));
+}
+
+TEST(PlanCaseFile, isRefusedIfAKeyIsThereTwice) {
+    EXPECT_THAT(refusal("{\"items\": [1], \"places\": [], \"items\": []}"),
+                HasSubstr("the key \"items\" is there twice"));
+    EXPECT_THAT(refusal("{\"client\": {\"knuckle_cm\": 1, \"knuckle_cm\": 2}}"), HasSubstr("there twice"));
+    EXPECT_THAT(refusal("{\"client\": {\"a\": 1}, \"areas\": {\"a\": 1}}"), Not(HasSubstr("twice")));
 }
 
 TEST(PlanCaseFile, isRefusedIfItIsNotThere) {
