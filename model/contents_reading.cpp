@@ -74,8 +74,9 @@ void matchCatalogue(Reading &r, const Lexicon &lexicon) {
             const bool denied = from > 0 && (r.is(from - 1, "no") || r.is(from - 1, "without") ||
                                              (r.is(from - 1, "in") && endsName(r, from - 1, lexicon)));
             const std::size_t to = from + length;
-            const bool holds = length == 1 && r.is(to, "of") && r.free(to + 1); // "tray of 30 eggs"
-            bool whole = !denied && !holds && !cuts(claims, from, from + length);
+            const bool holds = length == 1 && r.is(to, "of") && r.free(to + 1);           // "tray of 30 eggs"
+            const bool lacks = length == 1 && r.is(to, "free") && !r.is(to + 1, "range"); // "sugar-free"
+            bool whole = !denied && !holds && !lacks && !cuts(claims, from, from + length);
             for (std::size_t i = from; i < from + length; ++i)
                 whole = whole && r.free(i) && !r.all[i].bracket;
             const auto *found = whole ? lexicon.find(joined(r.all, from, from + length)) : nullptr;

@@ -49,7 +49,7 @@ INSTANTIATE_TEST_SUITE_P(
         Named{"my late husband's mug", "my late husband's mug", "mugs"}, Named{"my tea", "tea", "tea"},
         Named{"heavy-duty foil", "heavy-duty foil", ""},
         Named{"heavy-duty kitchen foil", "heavy-duty kitchen foil", "kitchen-foil"},
-        Named{"two-tier steamer", "two-tier steamer", "steamer"},
+        Named{"two-tier steamer", "two-tier steamer", "steamer"}, Named{"sugar-free", "sugar-free", ""},
         Named{"free range eggs", "free range eggs", "eggs"}, Named{"tray of 30 eggs", "eggs", "eggs"},
         Named{"9 in cake tin", "cake tin", "cake-tin"},
         Named{"half fat creme fraiche", "half fat creme fraiche", "creme-fraiche"},
