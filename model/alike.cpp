@@ -37,11 +37,11 @@ double square(double x) {
 double alike(const ProblemItem &a, const ProblemItem &b) {
     constexpr double widthScaleCm = 1.0, heightScaleCm = 2.0, weightScale = 0.35, soundScale = 0.6;
     constexpr double leastAlike = 0.05, farthestAlike = 6.0; // exp(-6.0 / 2) is under 0.05
-    if (a.storage != b.storage)
-        return 0.0;
     const double size =
         square((a.widthCm - b.widthCm) / widthScaleCm) + square((a.heightCm - b.heightCm) / heightScaleCm);
-    if (size > farthestAlike) // most pairs, and quicker to tell than the shapes
+    if (size > farthestAlike) // most pairs, and quicker to tell than words
+        return 0.0;
+    if (a.storage != b.storage)
         return 0.0;
     const double shape = shapesAlike(a.shape, b.shape);
     if (shape == 0.0)

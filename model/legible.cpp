@@ -198,9 +198,10 @@ std::vector<Spot> spotsOn(const Case &record, const Place &place) {
     const bool planned = record.plan && !record.plan->lines.empty();
     if (planned) {
         for (const PlanLine &line : record.plan->lines) {
-            const auto thing = std::find_if(record.things.begin(), record.things.end(),
-                                            [&](const Thing &t) { return t.id == line.thing; });
-            if (line.place == place.id && thing != record.things.end())
+            if (line.place != place.id)
+                continue;
+            const auto thing = std::ranges::find(record.things, line.thing, &Thing::id);
+            if (thing != record.things.end())
                 spots.push_back({&place, &*thing, line.labelText.empty() ? thing->name : line.labelText});
         }
     } else {
@@ -211,6 +212,33 @@ std::vector<Spot> spotsOn(const Case &record, const Place &place) {
     if (spots.empty())
         spots.push_back({&place, nullptr, place.name});
     return spots;
+}
+
+/// Where the thing stands by the plan, or now if there is no plan.
+Id placeOf(const Case &record, const Id &thing) {
+    if (record.plan && !record.plan->lines.empty()) {
+        const auto line = std::ranges::find(record.plan->lines, thing, &PlanLine::thing);
+        return line == record.plan->lines.end() ? Id{} : line->place;
+    }
+    const auto found = std::ranges::find(record.things, thing, &Thing::id);
+    return found == record.things.end() ? Id{} : found->place.value_or(Id{});
+}
+
+/// Of one place, or of every place if `only` is empty.
+std::vector<LabelRow> rowsOn(const Case &record, const Findings &findings, const LabelColours &colours,
+                             const Id &only) {
+    std::vector<LabelRow> rows;
+    for (const Unit &unit : record.units) {
+        const auto count = static_cast<int>(std::ranges::count(record.places, unit.id, &Place::unit));
+        for (const Place &place : record.places) {
+            if (place.unit != unit.id || (!only.empty() && place.id != only))
+                continue;
+            const UsualSize size = sizeOf(place, unit, count);
+            for (const Spot &spot : spotsOn(record, place))
+                rows.push_back(rowOf(spot, size, findings, colours));
+        }
+    }
+    return rows;
 }
 
 } // namespace
@@ -255,26 +283,16 @@ Points largestFitting(const std::string &words, Millimetres width, Millimetres h
 }
 
 std::vector<LabelRow> legibleHere(const Case &record, const Findings &findings, const LabelColours &colours) {
-    std::vector<LabelRow> rows;
-    for (const Unit &unit : record.units) {
-        const auto count = static_cast<int>(std::count_if(record.places.begin(), record.places.end(),
-                                                          [&](const Place &p) { return p.unit == unit.id; }));
-        for (const Place &place : record.places) {
-            if (place.unit != unit.id)
-                continue;
-            const UsualSize size = sizeOf(place, unit, count);
-            for (const Spot &spot : spotsOn(record, place))
-                rows.push_back(rowOf(spot, size, findings, colours));
-        }
-    }
-    return rows;
+    return rowsOn(record, findings, colours, {});
 }
 
 std::optional<LabelRow> legibleThing(const Case &record, const Findings &findings, const Id &thing) {
-    for (LabelRow &row : legibleHere(record, findings))
-        if (row.thing == thing)
-            return row;
-    return std::nullopt;
+    const Id place = placeOf(record, thing);
+    if (place.empty())
+        return std::nullopt;
+    const std::vector<LabelRow> rows = rowsOn(record, findings, {}, place);
+    const auto found = std::ranges::find(rows, thing, &LabelRow::thing);
+    return found == rows.end() ? std::nullopt : std::optional(*found);
 }
 
 } // namespace model

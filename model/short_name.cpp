@@ -7,13 +7,24 @@
 #include <array>
 #include <map>
 #include <sstream>
+#include <string_view>
+#include <unordered_map>
 
 namespace model {
 namespace {
 
-const Thing *thingIn(const Case &record, const Id &id) {
-    const auto found = std::ranges::find(record.things, id, &Thing::id);
-    return found == record.things.end() ? nullptr : &*found;
+using ThingsById = std::unordered_map<std::string_view, const Thing *>;
+
+ThingsById thingsOf(const Case &record) {
+    ThingsById things;
+    for (const Thing &thing : record.things)
+        things.emplace(thing.id.text, &thing);
+    return things;
+}
+
+const Thing *thingIn(const ThingsById &things, const Id &id) {
+    const auto found = things.find(id.text);
+    return found == things.end() ? nullptr : found->second;
 }
 
 std::string wordingOf(const Case &record, const Id &thing) {
@@ -74,26 +85,28 @@ std::vector<std::vector<std::size_t>> namesakes(const std::vector<ShortName> &na
     return same;
 }
 
-void tellApart(const Case &record, const Plan &plan, const std::vector<std::size_t> &shelf,
+void tellApart(const ThingsById &things, const Plan &plan, const std::vector<std::size_t> &shelf,
                std::vector<ShortName> &names) {
-    const std::vector<ShortName> before = names;
-    const auto alikes = namesakes(before, shelf);
+    std::vector<std::string> before;
+    for (const std::size_t line : shelf)
+        before.push_back(names[line].name);
+    const auto alikes = namesakes(names, shelf);
     for (std::size_t k = 0; k < shelf.size(); ++k) {
         const std::size_t line = shelf[k];
         const auto &same = alikes[k];
         if (same.size() < 2)
             continue;
         if (names[line].hers) {
-            names[line].told = "\"" + before[line].name +
-                               "\" stands on another label of this shelf too. Choose other words.";
+            names[line].told =
+                "\"" + before[k] + "\" stands on another label of this shelf too. Choose other words.";
             continue;
         }
         std::vector<const Thing *> alike;
         for (const std::size_t other : same)
-            alike.push_back(thingIn(record, plan.lines[other].thing));
+            alike.push_back(thingIn(things, plan.lines[other].thing));
         const auto which = static_cast<std::size_t>(std::ranges::find(same, line) - same.begin());
         names[line].name += " " + additionFor(alike, which);
-        names[line].told = "More than one thing here is called " + before[line].name + ".";
+        names[line].told = "More than one thing here is called " + before[k] + ".";
     }
 }
 
@@ -150,8 +163,8 @@ std::string allergenSentence(const AllergenFact &fact) {
     return {};
 }
 
-void warn(const Case &record, ShortName &name) {
-    const Thing *thing = thingIn(record, name.thing);
+void warn(const Case &record, const ThingsById &things, ShortName &name) {
+    const Thing *thing = thingIn(things, name.thing);
     const std::string word = thing ? warningWord(*thing, record.diet, record.plan->meaningMarks) : "";
     name.warns = !word.empty();
     if (name.warns && !name.hers)
@@ -169,15 +182,16 @@ std::vector<ShortName> shortNames(const Case &record) {
     if (!record.plan)
         return names;
     const Plan &plan = *record.plan;
+    const ThingsById things = thingsOf(record);
     for (const PlanLine &line : plan.lines) {
-        const Thing *thing = thingIn(record, line.thing);
+        const Thing *thing = thingIn(things, line.thing);
         const std::string hers = wordingOf(record, line.thing);
         names.push_back({line.thing, hers.empty() && thing ? thing->name : hers, !hers.empty(), false, {}});
     }
     for (const Place &place : record.places)
-        tellApart(record, plan, shelfOf(plan, place.id), names);
+        tellApart(things, plan, shelfOf(plan, place.id), names);
     for (ShortName &name : names)
-        warn(record, name);
+        warn(record, things, name);
     return names;
 }
 
