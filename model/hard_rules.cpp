@@ -155,6 +155,8 @@ bool codeFits(const Problem &problem, int i, int p, int c) {
         return false;
     if (c == 0)
         return true;
+    if (!item.pinnedCode && std::ranges::find(item.unreadable, c) != item.unreadable.end())
+        return false;
     const ProblemMarker &marker = problem.markers[c - 1];
     if (std::find(marker.surfaces.begin(), marker.surfaces.end(), item.surface) == marker.surfaces.end())
         return false;

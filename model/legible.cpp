@@ -286,6 +286,18 @@ std::vector<LabelRow> legibleHere(const Case &record, const Findings &findings, 
     return rowsOn(record, findings, colours, {});
 }
 
+bool printFitsOn(const Thing &thing, const std::string &words, const Findings &findings) {
+    if (!findings.printAcuity)
+        return true;
+    const double reserve = contrastOf(findings, {}).severe ? hardReserve : usualReserve;
+    const auto least = printFor(*findings.printAcuity, inHand, reserve);
+    const auto fits = [&](bool onTop) {
+        const Face face = faceOf(&thing, {}, onTop);
+        return *least <= largestFitting(words, face.width, face.height);
+    };
+    return least && (fits(false) || fits(true));
+}
+
 std::optional<LabelRow> legibleThing(const Case &record, const Findings &findings, const Id &thing) {
     const Id place = placeOf(record, thing);
     if (place.empty())

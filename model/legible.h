@@ -48,6 +48,9 @@ struct LabelColours {
 /// with a lamp.
 [[nodiscard]] std::vector<LabelRow> legibleHere(const Case &record, const Findings &findings,
                                                 const LabelColours &colours = {});
+/// False if the words have no room on the front or the lid of the thing in any size that this client reads,
+/// even in the hand, 25 cm away and in good light. True while no acuity is known.
+[[nodiscard]] bool printFitsOn(const Thing &thing, const std::string &words, const Findings &findings);
 /// The row of one thing, or none.
 [[nodiscard]] std::optional<LabelRow> legibleThing(const Case &record, const Findings &findings,
                                                    const Id &thing);

@@ -5,30 +5,50 @@
 namespace model {
 namespace {
 
-std::map<Id, double> positions(const std::vector<Unit> &units) {
-    double floor = 0;
-    double top = 0;
-    double wall = 0;
-    std::map<Id, double> out;
+constexpr double cornerMetres = 0.6; // what stands on two walls meets in a square as deep as a usual unit
+
+/// One wall of the walk: where it begins and which way it runs.
+struct Wall {
+    Position from;
+    double floor = 0, top = 0, wall = 0; // metres taken of the three layers
+
+    [[nodiscard]] double length() const { return std::max({floor, top, wall}); }
+    [[nodiscard]] Position at(double along) const {
+        return {from.x + along * from.runX, from.y + along * from.runY, from.runX, from.runY};
+    }
+    /// The next wall round the corner: to the right, since the walk is clockwise.
+    [[nodiscard]] Wall next() const {
+        Position corner = at(length() + cornerMetres);
+        corner.runX = -from.runY;
+        corner.runY = from.runX;
+        return {corner};
+    }
+};
+
+std::map<Id, Position> positions(const std::vector<Unit> &units) {
+    Wall wall;
+    std::map<Id, Position> out;
     for (const auto &unit : units) {
+        if (unit.corner && !out.empty())
+            wall = wall.next();
         const double width = (unit.width ? unit.width->value : usualUnitWidth(unit.kind)).value / 100;
         const bool hangs = unit.kind == UnitKind::WallCupboard || unit.kind == UnitKind::Rack;
         const bool tall = unit.kind == UnitKind::Larder || unit.kind == UnitKind::Fridge;
         if (tall)
-            floor = top = wall = std::max({floor, top, wall});
-        double &layer = hangs ? wall : unit.kind == UnitKind::Worktop ? top : floor;
-        out[unit.id] = layer + width / 2;
+            wall.floor = wall.top = wall.wall = wall.length();
+        double &layer = hangs ? wall.wall : unit.kind == UnitKind::Worktop ? wall.top : wall.floor;
+        out[unit.id] = wall.at(layer + width / 2);
         layer += width;
         if (tall)
-            floor = top = wall = layer;
+            wall.floor = wall.top = wall.wall = layer;
     }
     return out;
 }
 
 /// Position of each work area: the first unit that names it.
-std::map<WorkArea, double> areaPositions(const std::vector<Unit> &units,
-                                         const std::map<Id, double> &position) {
-    std::map<WorkArea, double> out;
+std::map<WorkArea, Position> areaPositions(const std::vector<Unit> &units,
+                                           const std::map<Id, Position> &position) {
+    std::map<WorkArea, Position> out;
     for (const auto &unit : units) {
         if (unit.area != WorkArea::None)
             out.emplace(unit.area, position.at(unit.id));
@@ -36,11 +56,13 @@ std::map<WorkArea, double> areaPositions(const std::vector<Unit> &units,
     return out;
 }
 
-double middle(const std::map<Id, double> &position) {
-    double sum = 0;
-    for (const auto &[id, x] : position)
-        sum += x;
-    return position.empty() ? 0 : sum / static_cast<double>(position.size());
+Position middle(const std::map<Id, Position> &position) {
+    Position sum;
+    for (const auto &[id, here] : position) {
+        sum.x += here.x / static_cast<double>(position.size());
+        sum.y += here.y / static_cast<double>(position.size());
+    }
+    return sum;
 }
 
 } // namespace
@@ -75,6 +97,7 @@ Result<void> addPlaces(const Case &record, const Findings &findings, const Walk 
         const auto count = std::count_if(record.places.begin(), record.places.end(),
                                          [&](const Place &p) { return p.unit == place.unit; });
         const UsualSize size = sizeOf(place, *unit, static_cast<int>(count));
+        const Position &here = walk.units.at(place.unit);
         const bool high = size.height >= findings.childReach;
         out.problem.places.push_back(
             {.name = placeWords(record, place.id),
@@ -87,7 +110,10 @@ Result<void> addPlaces(const Case &record, const Findings &findings, const Walk 
              .lit = place.light == Light::Bright || place.light == Light::Fair,
              .counter = place.counter,
              .bay = bays.emplace(place.unit, static_cast<int>(bays.size())).first->second,
-             .x = walk.units.at(place.unit)});
+             .x = here.x,
+             .y = here.y,
+             .runX = here.runX,
+             .runY = here.runY});
         out.places.push_back(place.id);
     }
     if (out.places.empty())

@@ -4,12 +4,18 @@
 
 namespace model {
 
-/// Where things are along the wall, in metres from the door: the walk with three layers, floor, worktop and
-/// wall; a unit of full height ends all three.
+/// In metres from where the walk begins, and which way left to right runs there for somebody who faces the
+/// wall.
+struct Position {
+    double x = 0, y = 0;
+    double runX = 1, runY = 0;
+};
+/// Where things are: the walk along each wall with three layers, floor, worktop and wall; a unit of full
+/// height ends all three, a corner turns to the right.
 struct Walk {
-    std::map<Id, double> units;       // the middle of each
-    std::map<WorkArea, double> areas; // the first unit that names it
-    double middle = 0;                // of the units: for things without a work area
+    std::map<Id, Position> units;       // the middle of each
+    std::map<WorkArea, Position> areas; // the first unit that names it
+    Position middle;                    // of the units: for things without a work area
 };
 [[nodiscard]] Walk walkOf(std::vector<Unit> units);
 

@@ -148,7 +148,9 @@ Result<void> addItems(const Case &record, const Walk &walk, PlanProblem &out) {
             return tl::unexpected(sized.error());
         ProblemItem item = itemOf(thing, record);
         const auto area = walk.areas.find(thing.area);
-        item.areaX = area != walk.areas.end() ? area->second : walk.middle;
+        const Position &used = area != walk.areas.end() ? area->second : walk.middle;
+        item.areaX = used.x;
+        item.areaY = used.y;
         if (thing.place) {
             const auto found = std::find(out.places.begin(), out.places.end(), *thing.place);
             item.current = found == out.places.end() ? -1 : static_cast<int>(found - out.places.begin());
@@ -239,6 +241,7 @@ Result<PlanProblem> planProblem(const Case &record, const Findings &findings) {
         .and_then([&] { return addItems(record, walk, out); })
         .map([&] {
             addMarkers(record, findings, out);
+            forbidUnreadable(record, findings, out);
             applyMarkPins(record, out);
             addSafetyRules(record, findings, out);
             if (record.wishes)

@@ -1,7 +1,12 @@
 #include "model/plan_safety.h"
 #include "model/evaluate.h"
+#include "model/kit.h"
+#include "model/legible.h"
 #include "model/meanings.h"
+#include "model/short_name.h"
+#include "model/upkeep.h"
 #include <algorithm>
+#include <iterator>
 
 namespace model {
 namespace {
@@ -79,12 +84,13 @@ void forbidHighAndLow(const Case &record, const Problem &problem, ProblemItem &i
     constexpr double bendCm = 35;
     const bool unsteady = record.safety.cautious(SafetyQuestion::DizzyLookingUpOrBending) ||
                           record.safety.cautious(SafetyQuestion::Falls);
-    if (!unsteady || item.usesPerWeek < daily)
+    const bool notHigh = needsHelpUp(record);
+    if ((!unsteady && !notHigh) || item.usesPerWeek < daily)
         return;
     const ProblemClient &client = problem.client;
     for (int p = 0; p < static_cast<int>(problem.places.size()); ++p) {
         const double height = problem.places[p].heightCm;
-        if (height > client.shoulderCm || height < client.knuckleCm - bendCm)
+        if ((notHigh && height > client.shoulderCm) || (unsteady && height < client.knuckleCm - bendCm))
             item.forbidden.push_back(p);
     }
 }
@@ -96,6 +102,25 @@ void keepOwnApart(const Case &record, const Thing &thing, ProblemItem &item) {
     for (int p = 0; p < static_cast<int>(record.places.size()); ++p)
         if (thing.own ? bin && !record.places[p].own : record.places[p].own)
             item.forbidden.push_back(p);
+}
+
+void forbidUnreadable(const Case &record, const Findings &findings, PlanProblem &out) {
+    const std::vector<Marker> kit = kitOf(record);
+    for (std::size_t i = 0; i < out.things.size(); ++i) {
+        const Thing &thing = record.things[i];
+        std::vector<std::string> words{thing.name};
+        if (warningWord(thing, record.diet, out.meanings).empty() && !thing.spoilsMeal)
+            std::ranges::copy_if(
+                shorterNames(thing.name), std::back_inserter(words),
+                [&](const std::string &shorter) { return isNobodysName(record, thing.id, shorter); });
+        const bool fits = std::ranges::any_of(
+            words, [&](const std::string &each) { return printFitsOn(thing, each, findings); });
+        for (std::size_t m = 0; m < out.markers.size() && !fits; ++m) {
+            const auto marker = std::ranges::find(kit, out.markers[m], &Marker::key);
+            if (marker != kit.end() && marker->medium == MarkMedium::LargePrint)
+                out.problem.items[i].unreadable.push_back(static_cast<int>(m) + 1);
+        }
+    }
 }
 
 std::optional<int> mostKindsOfMarks(const Case &record) {

@@ -156,6 +156,7 @@ Result<void> checkMark(const Case &record, const Findings &findings, const Overr
         const int i = static_cast<int>(item - built.things.begin());
         Problem open = built.problem; // whatever was chosen before
         open.items[i].pinnedCode.reset();
+        open.items[i].unreadable.clear(); // it may be put on a card
         for (int p = 0; p < static_cast<int>(built.places.size()); ++p)
             if (placeRules(open, i, p).empty() &&
                 codeFits(open, i, p, static_cast<int>(code - built.markers.begin()) + 1))

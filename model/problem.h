@@ -28,7 +28,8 @@ struct ProblemPlace {
     ProblemStorage storage = ProblemStorage::Dry;
     bool secure = false, lit = true, counter = false;
     int bay = 0;
-    double x = 0, y = 0; // metres
+    double x = 0, y = 0;       // metres
+    double runX = 1, runY = 0; // which way left to right runs
 };
 
 struct ProblemItem {
@@ -44,7 +45,8 @@ struct ProblemItem {
     std::optional<int> pinnedCode = std::nullopt; // the mark that the therapist chose; 0 none
     bool touchesFood = false;                     // tableware and the like: kept from chemicals as food is
     std::vector<int> forbidden;                   // places ruled out by the therapist
-    double runCm = 0; // width taken on the shelf by several packs alike; 0: its own width
+    double runCm = 0;                 // width taken on the shelf by several packs alike; 0: its own width
+    std::vector<int> unreadable = {}; // codes whose words have no room on it in a size that this client reads
 };
 
 struct ProblemMarker {

@@ -32,10 +32,12 @@ public:
     /// Of the way to item `k` when `before` of the shelf is taken up to its left.
     [[nodiscard]] MilliMinutes way(std::size_t k, std::int64_t before) const {
         const ProblemItem &item = m_problem.items[m_items[k]];
-        const double left = m_place.x - m_place.widthCm / 2 / cmPerMetre;
-        const double middle =
-            left + (static_cast<double>(before) + static_cast<double>(width(k)) / 2) / 1000 / cmPerMetre;
-        return toMilli(item.usesPerWeek * m_problem.weights.walk * std::abs(middle - item.areaX));
+        const double fromMiddle =
+            ((static_cast<double>(before) + static_cast<double>(width(k)) / 2) / 1000 - m_place.widthCm / 2) /
+            cmPerMetre;
+        const double metres = std::hypot(m_place.x + fromMiddle * m_place.runX - item.areaX,
+                                         m_place.y + fromMiddle * m_place.runY - item.areaY);
+        return toMilli(item.usesPerWeek * m_problem.weights.walk * metres);
     }
 
     [[nodiscard]] MilliMinutes cost(const std::vector<std::size_t> &row) const {

@@ -1,4 +1,5 @@
 #include "model/short_name.h"
+#include "model/contents.h"
 #include "model/meanings.h"
 #include "model/planning.h"
 #include "model/rule_words.h"
@@ -210,6 +211,11 @@ std::vector<std::string> shorterNames(const std::string &name) {
     if (words.size() > 1)
         add(words.back());
     return out;
+}
+
+bool isNobodysName(const Case &record, const Id &thing, const std::string &shorter) {
+    const auto is = [&](const Thing &other) { return other.id != thing && sameName(other.name, shorter); };
+    return std::ranges::none_of(record.things, is) && !findInCatalogue(shorter);
 }
 
 std::string tagText(const Thing &thing, const std::string &name) {

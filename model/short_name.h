@@ -22,6 +22,8 @@ struct ShortName {
 /// What a label may say instead of a name that does not fit, the fullest first: without small words and
 /// brackets; the last two words; the last word, since it says what the thing is. Never cut inside a word.
 [[nodiscard]] std::vector<std::string> shorterNames(const std::string &name);
+/// True if a shorter name is no other thing's: not of this kitchen, and none that is commonly sold.
+[[nodiscard]] bool isNobodysName(const Case &record, const Id &thing, const std::string &shorter);
 
 /// What a tag says: the name, the date, how to prepare it, the allergens. Nothing on it clears an allergen.
 [[nodiscard]] std::string tagText(const Thing &thing, const std::string &name);

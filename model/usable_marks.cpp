@@ -1,4 +1,5 @@
 #include "model/usable_marks.h"
+#include "model/fixing.h"
 #include "model/kit.h"
 #include "model/meanings.h"
 #include <algorithm>
@@ -73,10 +74,14 @@ std::vector<Marker> usableMarks(const Case &record, const Findings &findings) {
 
 std::vector<MeaningMark> reservedMarks(const Case &record, const std::vector<Marker> &usable,
                                        const Findings &findings) {
-    std::multimap<double, std::string> touch; // least confused first, ties in the order of the kit
+    // Least confused first, ties in the order of the kit. What is drawn comes last: it goes with the empty
+    // pack, and has to dry on the next one.
+    std::multimap<std::pair<bool, double>, std::string> touch;
     for (const auto &marker : usable) {
         if (marker.medium == MarkMedium::Touch)
-            touch.emplace(confusedWithOthers(marker, usable, findings), marker.key);
+            touch.emplace(
+                std::pair{holdOf(marker) == Hold::Drawn, confusedWithOthers(marker, usable, findings)},
+                marker.key);
     }
     const auto take = [&](const std::string &key) {
         const auto found =

@@ -1,5 +1,4 @@
 #include "reports/labels.h"
-#include "model/contents.h"
 #include "model/kit.h"
 #include "model/legible.h"
 #include "model/short_name.h"
@@ -19,6 +18,7 @@ namespace {
 /// Cards of the program's own size, for a shelf and for the door or front of a section.
 const BrailleFace shelfEdge{"on the edge of the shelf", {150}, {18}, true};
 const BrailleFace doorCard{"on the door or front", {200}, {80}};
+constexpr auto largeCard = "on a large card at the side of the place";
 constexpr std::size_t mostGroups = 2; // named on the label of a shelf: judgement
 
 std::optional<LabelMedium> mediumOf(MarkMedium medium) {
@@ -35,16 +35,10 @@ std::optional<LabelMedium> mediumOf(MarkMedium medium) {
     return std::nullopt;
 }
 
-/// A shorter name must be no other thing's: not of this kitchen, and none that is commonly sold.
-bool isNobodys(const Case &record, const Thing &thing, const std::string &shorter) {
-    const auto is = [&](const Thing &other) { return other.id != thing.id && sameName(other.name, shorter); };
-    return std::ranges::none_of(record.things, is) && !findInCatalogue(shorter);
-}
-
 MayShorten shorteningOf(const Case &record, const PlanLine &line, const Thing &thing, const ShortName &name) {
     const bool keep = name.hers || name.warns || !line.meanings.empty() || thing.spoilsMeal;
     return [&record, &thing, keep](const std::string &shorter) {
-        return !keep && isNobodys(record, thing, shorter);
+        return !keep && isNobodysName(record, thing.id, shorter);
     };
 }
 
@@ -174,7 +168,14 @@ Result<Label> edgeLabel(const Makings &makings, Label label) {
     PrintFace face = row ? printFace(*row) : PrintFace{};
     face.width = edge.width;
     face.height = onDoor ? edge.height : Millimetres{40};
-    return printFitted(std::move(label), face, never);
+    Label made = printFitted(label, face, never);
+    if (made.fits || onDoor)
+        return made;
+    label.where = largeCard;
+    face.width = doorCard.width;
+    face.height = doorCard.height;
+    Label larger = printFitted(std::move(label), face, never);
+    return larger.fits ? larger : made;
 }
 
 /// What each place of the walk is called on its label: its groups; where two places have the same, what is

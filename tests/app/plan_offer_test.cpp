@@ -21,7 +21,7 @@ protected:
             }
         ASSERT_TRUE(session.edit("plan", "test", [&](model::Case &r) {
             model::SolveOptions hasty;
-            hasty.moves = 20'000;
+            hasty.moves = 100'000;
             hasty.seeds = 1;
             const auto findings = model::findingsOf(r, session.today());
             r.plan = model::makePlan(r, findings, hasty, session.today()).value();

@@ -1,9 +1,12 @@
 #include "model/demo.h"
+#include "model/fixing.h"
+#include "model/kit.h"
 #include "model/meanings.h"
 #include "model/planning.h"
 #include "model/usable_marks.h"
 #include <algorithm>
 #include <gmock/gmock.h>
+#include <iterator>
 
 namespace model {
 namespace {
@@ -72,6 +75,27 @@ TEST(Meanings, takeTheMarksThatAreLeastConfusedAsMeasured) {
     }
     for (const MeaningMark &mark : reservedMarks(record, usable, findings))
         EXPECT_NE(mark.marker, first);
+}
+
+/// A ridge of paint goes with the empty pack and has to dry on the next one (common practice).
+TEST(Meanings, takeWhatIsDrawnOnlyIfNothingElseIsLeft) {
+    const Case record = demo::idris();
+    const Findings findings = findingsOf(record, on);
+    const std::vector<Marker> all = usableMarks(record, findings);
+    std::vector<Marker> usable;
+    std::ranges::copy_if(all, std::back_inserter(usable),
+                         [](const Marker &mark) { return mark.medium == MarkMedium::Touch; });
+    ASSERT_GE(usable.size(), 4U);
+    Marker ridge = usable.front();
+    for (const Marker &mark : kitOf(record))
+        if (holdOf(mark) == Hold::Drawn)
+            ridge = mark;
+    ASSERT_EQ(holdOf(ridge), Hold::Drawn);
+    std::erase_if(usable, [](const Marker &mark) { return holdOf(mark) == Hold::Drawn; });
+    usable.insert(usable.begin(), ridge);
+    for (const MeaningMark &mark : reservedMarks(record, usable, findings))
+        EXPECT_NE(mark.marker, ridge.key);
+    EXPECT_EQ(reservedMarks(record, {ridge}, findings).front().marker, ridge.key);
 }
 
 TEST(Meanings, thatNoMarkIsLeftForAreTold) {

@@ -249,6 +249,52 @@ TEST(SafetyRule, foodWithTheAvoidedAllergenSharesNoPlaceWithOtherFoodOrBareTools
     }
 }
 
+TEST(SafetyRule, dailyThingsOfAClientWithWeakHandsAreNotHigh) {
+    Case record = demo::nora();
+    using enum SafetyQuestion;
+    for (const auto question : {DizzyLookingUpOrBending, Falls, WeakOrShakyHands})
+        record.safety.answers[question].answer = Answer::No;
+    const auto highOnes = [&] {
+        const auto built = planProblem(record, findingsOf(record, on));
+        std::size_t high = 0, low = 0;
+        for (const auto &item : built->problem.items)
+            for (const int p : item.forbidden)
+                ++(built->problem.places[p].heightCm > built->problem.client.shoulderCm ? high : low);
+        return std::pair{high, low};
+    };
+    const auto strong = highOnes();
+    record.safety.answers[WeakOrShakyHands].answer = Answer::Yes;
+    const auto weak = highOnes();
+    EXPECT_GT(weak.first, strong.first);
+    EXPECT_EQ(weak.second, strong.second) << "bending is no matter of the hands";
+}
+
+/// A label that cannot be read where it is stuck is no mark; her own choice of it stands, on a card perhaps.
+TEST(SafetyRule, printThatHasNoRoomOnTheThingIsNotItsMark) {
+    Case record = demo::tilda();
+    Findings findings = findingsOf(record, on);
+    ASSERT_TRUE(findings.readsLargePrint && findings.printAcuity);
+    Thing &thing = record.things.front();
+    thing.name = "bicarbonate";
+    const auto printOf = [&] {
+        const auto built = planProblem(record, findings);
+        const auto print = std::ranges::find_if(built->markers, [](const std::string &key) {
+            return markerOf(key)->medium == MarkMedium::LargePrint;
+        });
+        EXPECT_NE(print, built->markers.end());
+        const int code = static_cast<int>(print - built->markers.begin()) + 1;
+        return std::ranges::count(built->problem.items.front().unreadable, code);
+    };
+    for (auto *size : {&thing.width, &thing.depth, &thing.height})
+        *size = Length{{40}, "40", Basis::Measured};
+    EXPECT_EQ(printOf(), 0);
+    for (auto *size : {&thing.width, &thing.depth, &thing.height})
+        *size = Length{{3}, "3", Basis::Measured};
+    EXPECT_EQ(printOf(), 1);
+    findings.printAcuity.reset();
+    EXPECT_EQ(printOf(), 0) << "no acuity, no size";
+}
+
 TEST(SafetyRule, memoryNotAskedAboutLimitsTheKindsOfMarks) {
     Case record = demo::idris();
     record.safety.answers.erase(SafetyQuestion::MemoryDifficulty);

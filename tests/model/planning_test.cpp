@@ -17,7 +17,7 @@ constexpr Date on{std::chrono::year{2026}, std::chrono::month{11}, std::chrono::
 /// A small fixed budget: enough for a legal plan, quick in a debug build.
 SolveOptions little() {
     SolveOptions options;
-    options.moves = 60'000;
+    options.moves = 150'000;
     options.seeds = 2;
     return options;
 }

@@ -187,7 +187,9 @@ void itemRules(const Problem &problem, const Placement &placement, int i, std::v
     const bool freezes = place.storage != ProblemStorage::Freezer || marker.survivesFreezer;
     const bool stands = item.klass != 'N' || marker.survivesWet;
     const bool pinnedOther = problem.items[i].pinnedCode && placement.code[i] != *problem.items[i].pinnedCode;
-    if (!sticks || !freezes || !stands || pinnedOther)
+    const bool unreadable =
+        !item.pinnedCode && std::count(item.unreadable.begin(), item.unreadable.end(), placement.code[i]) > 0;
+    if (!sticks || !freezes || !stands || pinnedOther || unreadable)
         note("marker");
 }
 

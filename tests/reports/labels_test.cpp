@@ -187,6 +187,15 @@ TEST(SectionLabels, ofTwoPlacesOfOneUnitAreNeverTheSame) {
     }
 }
 
+/// 58 point and more has no room on a card of 150 by 40 mm: a large one is made instead.
+TEST(SectionLabels, thatNeedMoreRoomGoOnALargeCard) {
+    const Case record = planned("tilda");
+    const auto labels = sectionLabels(record, findings(record)).value();
+    EXPECT_GE(std::ranges::count(labels, "on a large card at the side of the place", &Label::where), 1);
+    for (const Label &label : labels)
+        EXPECT_TRUE(label.fits) << label.words << ": " << (label.told.empty() ? "" : label.told.back());
+}
+
 TEST(SectionLabels, nameEveryPlaceInTheClientsWords) {
     Case record = planned("idris");
     for (Thing &thing : record.things)
