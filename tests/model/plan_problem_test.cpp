@@ -45,7 +45,9 @@ TEST(PlanProblem, whatWasNotMeasuredTakesUsualOrCautiousValues) {
 }
 
 TEST(PlanProblem, positionsFollowTheWalk) {
-    const Case record = demo::nora(); // larder 50, then worktop 90 over drawers 60 and sink 60, fridge 55
+    Case record = demo::nora(); // larder 50, then worktop 90 over drawers 60 and sink 60, fridge 55
+    for (Unit &unit : record.units)
+        unit.corner = false;
     const auto built = planProblem(record, findingsOf(record, on));
     const auto &places = built->problem.places;
     EXPECT_DOUBLE_EQ(places[0].x, 0.25);                // larder
