@@ -14,4 +14,9 @@ Item {
     }
     function closePartner(): void {
     }
+    // Turns the partner's page down or up; what is to be said of it.
+    function turnPartner(by: int): string {
+        console.error("PanesView: no page to turn by", by);
+        return "";
+    }
 }

@@ -24,6 +24,10 @@ Window {
         window.panes.show(name, window.view ? window.view.commands : []);
     }
 
+    function turnPartner(by: int): void {
+        window.makePanes();
+        window.shell.announce(window.panes.turnPartner(by));
+    }
     function act(command: string): void {
         const shell = window.shell;
         if (command.startsWith("step"))
@@ -54,7 +58,9 @@ Window {
             "plainSize": () => window.shell.plainSize(),
             "caseload": () => window.shell.goTo("caseload"),
             "blank": () => window.shell.toggleBlank(),
-            "partner": () => window.shell.togglePartner()
+            "partner": () => window.shell.togglePartner(),
+            "partnerDown": () => window.turnPartner(1),
+            "partnerUp": () => window.turnPartner(-1)
         })
 
     // Steps, page, message line, in a circle.

@@ -33,6 +33,9 @@ PanesView {
     function closePartner(): void {
         partner.close();
     }
+    function turnPartner(by: int): string {
+        return partner.turn(by);
+    }
 
     PartnerWindow {
         id: partner

@@ -280,10 +280,8 @@ QStringList AppShell::partnerLines() const {
     if (!isPartnerShown())
         return {};
     if (!m_pageModel || !m_session.hasClient())
-        return {tr("This page is not shown here.")};
-    const auto *other = m_session.otherClient();
-    return app::partnerLines(page(), pageTitle(), *m_pageModel, m_session.record().client,
-                             other ? &other->client : nullptr);
+        return {tr("This page is not shown to others.")};
+    return app::partnerLines(page(), pageTitle(), *m_pageModel, m_session.record(), m_session.otherClient());
 }
 
 void AppShell::findDestinations(const QString &filter) {

@@ -122,6 +122,8 @@ std::vector<KeyCommand> shippedKeys() {
         {"caseload", KeyModel::tr("Caseload"), {"Alt+0"}},
         {"blank", KeyModel::tr("Blank the screen, or show it again"), {"Ctrl+Shift+B"}},
         {"partner", KeyModel::tr("Partner view, in a second window"), {"Ctrl+Shift+P"}},
+        {"partnerDown", KeyModel::tr("Partner's page down"), {"Ctrl+PgDown"}},
+        {"partnerUp", KeyModel::tr("Partner's page up"), {"Ctrl+PgUp"}},
     };
     for (int number = 1; number <= 9; ++number)
         keys.push_back({QStringLiteral("step%1").arg(number),

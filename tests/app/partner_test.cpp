@@ -4,6 +4,7 @@
 #include <QCoreApplication>
 #include <QEvent>
 #include <QTime>
+#include <algorithm>
 #include <gmock/gmock.h>
 
 namespace app {
@@ -37,7 +38,7 @@ TEST_F(Practice, partnerViewShowsThePageInHandInWords) {
     EXPECT_TRUE(shell.partnerLines().isEmpty()) << "closed";
     shell.togglePartner();
     EXPECT_THAT(partner("kitchen"), HasSubstr("top shelf"));
-    EXPECT_THAT(partner("sight"), HasSubstr("Sight"));
+    EXPECT_EQ(partner("sight"), "Sight\nThis page is not shown to others.");
     shell.togglePartner();
     EXPECT_TRUE(shell.partnerLines().isEmpty());
 }
@@ -60,11 +61,68 @@ TEST_F(Practice, partnerViewNamesNobodyOnAnyPage) {
     EXPECT_THAT(partner("kitchen"), HasSubstr("shelf of the client"));
 }
 
-// Slots and marks stand on the page of the marker test: whoever looks on must not see them.
-TEST_F(Practice, partnerViewShowsNothingOfAMarkerTest) {
+// Answers about the person, and of a marker test: whoever looks on must not see them.
+TEST_F(Practice, partnerViewHoldsBackEveryPageAboutThePerson) {
     open("Nora");
     shell.togglePartner();
-    EXPECT_EQ(partner("markertest"), "Marker test\nThis page is not shown here.");
+    for (const char *page : {"client", "safety", "sight", "touch", "reach", "goals", "papers", "followup",
+                             "progress", "markertest", "markerkit", "photos", "settings", "caseload"}) {
+        const std::string shown = partner(page);
+        EXPECT_THAT(shown, ::testing::EndsWith("This page is not shown to others.")) << page;
+        EXPECT_EQ(std::ranges::count(shown, '\n'),
+                  page == std::string("settings") || page == std::string("caseload") ? 0 : 1)
+            << page;
+    }
+}
+
+TEST_F(Practice, partnerViewShowsWorkWithoutWhatWasMeasured) {
+    open("Nora");
+    shell.togglePartner();
+    for (const char *page : {"kitchen", "contents", "plan", "appliances", "upkeep", "legible", "reading"})
+        EXPECT_THAT(partner(page), Not(HasSubstr("not shown"))) << page;
+    EXPECT_THAT(partner("upkeep"), HasSubstr("Supplies"));
+    EXPECT_THAT(partner("upkeep"), Not(HasSubstr("Not for this client")));
+    EXPECT_THAT(partner("appliances"), HasSubstr("Caution"));
+    EXPECT_THAT(partner("contents"), Not(HasSubstr("Easy reach")));
+    EXPECT_THAT(partner("reading"), HasSubstr("Distance from eyes to paper"));
+    EXPECT_THAT(partner("reading"), Not(HasSubstr("Line 1")));
+    EXPECT_THAT(partner("reading"), Not(HasSubstr("logMAR")));
+    EXPECT_THAT(partner("legible"), Not(HasSubstr("acuity")));
+}
+
+TEST_F(Practice, partnerViewNamesMedicinesWithConsentOnly) {
+    open("Nora");
+    shell.togglePartner();
+    const auto tablets = [&](bool consent) {
+        ASSERT_TRUE(shell.session().edit("tablets", "test", [consent](model::Case &r) {
+            r.household.sharingConsent = consent;
+            r.things.front().name = "white tablets";
+            r.things.front().medicine = true;
+        }));
+        shell.goTo(QStringLiteral("place:") + text(shell.session().record().things.front().place->text));
+    };
+    tablets(false);
+    ASSERT_EQ(shell.page(), "contents");
+    EXPECT_THAT(shell.partnerLines().join('\n').toStdString(), Not(HasSubstr("white tablets")));
+    EXPECT_GT(shell.partnerLines().size(), 2) << "the other things of the shelf";
+    tablets(true);
+    EXPECT_THAT(shell.partnerLines().join('\n').toStdString(), HasSubstr("white tablets"));
+}
+
+TEST_F(Practice, partnerViewNamesNobodyWhoLivesOrHelpsThere) {
+    open("Nora");
+    shell.togglePartner();
+    ASSERT_TRUE(shell.session().edit("names", "test", [](model::Case &r) {
+        r.household.people = "Lives with her son Ambrose, 34";
+        r.household.whoShops = "Neighbour, Mrs Quillfeather, on Fridays";
+        r.places[0].name = "Ambrose's shelf";
+        r.places[1].name = "shelf for the son and for Mrs Quillfeather";
+    }));
+    const std::string shown = partner("kitchen");
+    EXPECT_THAT(shown, HasSubstr("somebody's shelf"));
+    EXPECT_THAT(shown, HasSubstr("shelf for the son and for Mrs somebody"));
+    EXPECT_THAT(shown, Not(HasSubstr("Ambrose")));
+    EXPECT_THAT(shown, Not(HasSubstr("Quillfeather")));
 }
 
 TEST_F(Practice, partnerViewClosesWithTheLock) {

@@ -251,13 +251,17 @@ TEST_F(SharedKitchenPages, aThirdClientIsRefusedAndSoIsOneThatIsNotThere) {
 
 TEST_F(SharedKitchenPages, otherEyesReadNeitherName) {
     ASSERT_TRUE(session.shareKitchen(one, "shared"));
+    ASSERT_TRUE(session.edit("whose", "test", [](model::Case &r) {
+        for (model::Place &place : r.places)
+            if (place.name == "middle shelf")
+                place.name = "shelf of Invented One, not of Invented Two";
+    }));
     plan();
     PlanPage page(session, shell);
     page.refresh();
-    const auto lines =
-        partnerLines("plan", "Plan", page, session.record().client, &session.otherClient()->client)
-            .join(QLatin1Char('\n'))
-            .toStdString();
+    const auto lines = partnerLines("plan", "Plan", page, session.record(), session.otherClient())
+                           .join(QLatin1Char('\n'))
+                           .toStdString();
     EXPECT_THAT(lines, Not(HasSubstr("Two")));
     EXPECT_THAT(lines, Not(HasSubstr("One ")));
     EXPECT_THAT(lines, HasSubstr("the other client"));
