@@ -45,6 +45,15 @@ bool isLine(const ReadSentence &sentence, int line) {
     return std::abs(sentence.size.value - model::readingSize(line).value) < 0.05;
 }
 
+/// The line after the smallest that was entered; one more than there are, after the last.
+int nextLine(const std::vector<ReadSentence> &entered) {
+    int next = 1;
+    for (int line = 1; line <= model::readingLines; ++line)
+        if (std::ranges::any_of(entered, [line](const auto &s) { return isLine(s, line); }))
+            next = line + 1;
+    return next;
+}
+
 } // namespace
 
 const Measurement *ReadingPage::today() const {
@@ -114,13 +123,10 @@ Result<void> ReadingPage::writeLine(Case &record, int line, const QString &typed
 
 PageViewModel::FieldSpec ReadingPage::lineField(int line) {
     const model::LogMar size = model::readingSize(line);
-    const auto sentences = model::readingSentences(m_version);
     FormField field{.key = QStringLiteral("line-%1").arg(line),
                     .label = tr("Line %1, logMAR %2").arg(line).arg(size.value, 0, 'f', 1),
-                    .hint =
-                        text(sentences[static_cast<std::size_t>(line - 1)]) +
-                        (line == 1 ? tr(". Seconds and wrong words, for example 4.2 s, 1 wrong; or not read")
-                                   : QString())};
+                    .hint = line == 1 ? tr("Seconds and wrong words, for example 4.2 s, 1 wrong; or not read")
+                                      : QString()};
     const auto lines = sentencesOf(today());
     const auto found = std::ranges::find_if(lines, [line](const auto &s) { return isLine(s, line); });
     if (found != lines.end() && found->wrongWords < model::wordsPerSentence)
@@ -152,6 +158,28 @@ void ReadingPage::act(const QString &key) {
         m_shell.goTo(key);
 }
 
+void ReadingPage::command(const QString &name) {
+    if (name == QLatin1String("readBack"))
+        speakNext();
+}
+
+/// The sentence to be read next, spoken and shown nowhere: the client must not hear it first.
+void ReadingPage::speakNext() {
+    if (!m_reminded) {
+        m_reminded = true;
+        say(tr("Put headphones on. The same key again speaks the next sentence."));
+        return;
+    }
+    const int next = nextLine(sentencesOf(today()));
+    if (next > model::readingLines)
+        say(tr("The last line is entered."));
+    else
+        m_shell.announce(
+            tr("Line %1: %2.")
+                .arg(next)
+                .arg(text(model::readingSentences(m_version)[static_cast<std::size_t>(next - 1)])));
+}
+
 void ReadingPage::writeSheet() {
     const auto distance = model::parseLength(m_distance.toStdString(), Centimetres{50});
     if (!distance) {
@@ -181,9 +209,9 @@ void ReadingPage::refresh() {
             m_version = versionChoices().valueOf(text(trial->method).mid(6)).value_or(m_version);
     }
     const auto entered = sentencesOf(today()).size();
-    m_kicker = tr("%1 of %2 lines entered. A screen reader speaks the sentences: headphones on")
-                   .arg(entered)
-                   .arg(model::readingLines);
+    m_kicker = tr("%1 of %2 lines entered").arg(entered).arg(model::readingLines);
+    if (const QString key = m_shell.keys()->keyOf(QStringLiteral("readBack")); !key.isEmpty())
+        m_kicker += tr(". %1 speaks the next sentence: headphones on").arg(key);
     std::vector<FieldSpec> fields{versionField(), distanceField()};
     for (int line = 1; line <= model::readingLines; ++line)
         fields.push_back(lineField(line));

@@ -14,8 +14,11 @@ public:
     void refresh() override;
     void edit(const QString &key, const QString &value) override;
     void act(const QString &key) override;
+    [[nodiscard]] QStringList commands() const override { return {QStringLiteral("readBack")}; }
+    void command(const QString &name) override;
 
 private:
+    void speakNext();
     [[nodiscard]] FieldSpec versionField();
     [[nodiscard]] FieldSpec distanceField();
     [[nodiscard]] FieldSpec lineField(int line);
@@ -25,6 +28,7 @@ private:
 
     model::ReadingVersion m_version = model::ReadingVersion::A;
     QString m_distance = QStringLiteral("40 cm");
+    bool m_reminded = false; // of the headphones
 };
 
 /// Whether the label of each thing can be read where it stands.

@@ -42,6 +42,7 @@ QString ownHelp(const QString &page) {
              "Write the sheet and print it at full size. The client reads line by line, the largest first.\n"
              "For each line type seconds and wrong words: 4.2 s, 1 wrong. A line nobody could read: not "
              "read.\n"
+             "F9 speaks the sentence to be read next, when headphones are on.\n"
              "The critical print size then sets the print of all papers.")},
         {"legible",
          Help::tr(

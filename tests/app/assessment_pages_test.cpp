@@ -3,6 +3,7 @@
 #include "app/pages/sight_pages.h"
 #include "app/session.h"
 #include <QDir>
+#include <QSignalSpy>
 #include <QTemporaryDir>
 #include <gmock/gmock.h>
 
@@ -10,6 +11,7 @@ namespace app {
 namespace {
 
 using testing::HasSubstr;
+using testing::Not;
 
 /// Nora, as the practice caseload has her.
 class Assessment : public ::testing::Test {
@@ -238,6 +240,30 @@ TEST_F(Reading, entersATrialLineByLineAndSetsThePaperSize) {
     sight.refresh();
     sight.edit("method", "by the window");
     EXPECT_EQ(newest().method, "sheet B") << "which sheet was read stays known";
+}
+
+// Whoever hears a sentence before she reads it is not tested by it.
+TEST_F(Reading, givesNoSentenceAwayUntilItIsAskedForWithHeadphones) {
+    ReadingPage page(session, shell);
+    page.refresh();
+    QSignalSpy said(&shell, &ShellViewModel::said);
+    const auto spoken = [&] {
+        page.command("readBack");
+        return said.takeLast().front().toString().toStdString();
+    };
+    const auto sentences = model::readingSentences(model::ReadingVersion::A);
+    for (const FormField &shown : page.form()->rows())
+        for (const std::string &sentence : sentences)
+            EXPECT_THAT((shown.label + shown.hint + shown.note).toStdString(), Not(HasSubstr(sentence)));
+    EXPECT_THAT(page.kicker().toStdString(), HasSubstr("headphones"));
+    EXPECT_EQ(spoken(), "Put headphones on. The same key again speaks the next sentence.");
+    EXPECT_EQ(spoken(), "Line 1: " + sentences[0] + ".");
+    page.edit("line-1", "5 s");
+    page.edit("line-2", "5 s");
+    EXPECT_EQ(spoken(), "Line 3: " + sentences[2] + ".");
+    EXPECT_THAT(shell.message().toStdString(), Not(HasSubstr(sentences[2]))) << "not shown either";
+    page.edit("line-12", "not read");
+    EXPECT_EQ(spoken(), "The last line is entered.");
 }
 
 TEST_F(LegibleHere, tellsAVerdictWithItsReasonForEachLabel) {
