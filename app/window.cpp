@@ -40,14 +40,12 @@ std::unique_ptr<QTranslator> speakAsKept(const Preferences &preferences) {
     return translator;
 }
 
-/// As it was left; at the first start as the desktop is.
+/// As it was chosen; what was not, as the desktop is.
 void applyPreferences(Preferences &preferences, AppShell &shell) {
     SettingsViewModel &settings = shell.settings();
-    if (preferences.value(QStringLiteral("theme")).isEmpty()) {
-        shell.setThemeMode(themeOf(QGuiApplication::palette()));
-        shell.setTextScale(
-            textScaleOf(QGuiApplication::font(), QGuiApplication::primaryScreen()->logicalDotsPerInch()));
-    }
+    settings.setDesktop(
+        themeOf(QGuiApplication::palette()),
+        textScaleOf(QGuiApplication::font(), QGuiApplication::primaryScreen()->logicalDotsPerInch()));
     if (preferences.value(QStringLiteral("language")).isEmpty())
         settings.showLanguage(languageOf(QLocale::system().name()));
     settings.restore([&preferences](const QString &name) { return preferences.value(name); });

@@ -1,6 +1,8 @@
 #include "app/viewmodels/settings_view_model.h"
 #include "app/local_words.h"
+#include <QScopedValueRollback>
 #include <array>
+#include <utility>
 
 namespace app {
 namespace {
@@ -10,6 +12,7 @@ struct Look {
     const char *words;
 };
 constexpr std::array looks{
+    Look{"desktop", QT_TRANSLATE_NOOP("app::SettingsViewModel", "As the desktop is")},
     Look{"light", QT_TRANSLATE_NOOP("app::SettingsViewModel", "Light")},
     Look{"dark", QT_TRANSLATE_NOOP("app::SettingsViewModel", "Dark")},
     Look{"contrast", QT_TRANSLATE_NOOP("app::SettingsViewModel", "High contrast, dark")},
@@ -17,6 +20,7 @@ constexpr std::array looks{
     Look{"own", QT_TRANSLATE_NOOP("app::SettingsViewModel", "Own colours")}};
 
 const QString keyPrefix = QStringLiteral("key.");
+const QString asDesktop = QStringLiteral("desktop");
 const QString switchedOff = QStringLiteral("off");
 const QString shortSpeech = QStringLiteral("short"), fullSpeech = QStringLiteral("full");
 
@@ -42,16 +46,59 @@ QString percent(double scale) {
 
 SettingsViewModel::SettingsViewModel(ShellViewModel *shell)
     : QObject(shell), m_shell(shell), m_language(languages().constFirst()) {
-    connect(shell, &ShellViewModel::looksChanged, this, [this, shell] {
+    m_looks = looksNow();
+    connect(shell, &ShellViewModel::looksChanged, this, [this] {
+        keepWhatChanged();
         fill();
-        emit kept(QStringLiteral("theme"), shell->themeMode());
-        emit kept(QStringLiteral("textScale"), QString::number(shell->textScale()));
-        emit kept(QStringLiteral("ownInk"), shell->ownInk());
-        emit kept(QStringLiteral("ownPaper"), shell->ownPaper());
-        emit kept(QStringLiteral("lockMinutes"), QString::number(shell->lockMinutes()));
-        emit kept(QStringLiteral("speech"), shell->isShortSpeech() ? shortSpeech : fullSpeech);
     });
     fill();
+}
+
+SettingsViewModel::Looks SettingsViewModel::looksNow() const {
+    return {{QStringLiteral("theme"), m_shell->themeMode()},
+            {QStringLiteral("textScale"), QString::number(m_shell->textScale())},
+            {QStringLiteral("ownInk"), m_shell->ownInk()},
+            {QStringLiteral("ownPaper"), m_shell->ownPaper()},
+            {QStringLiteral("lockMinutes"), QString::number(m_shell->lockMinutes())},
+            {QStringLiteral("speech"), m_shell->isShortSpeech() ? shortSpeech : fullSpeech}};
+}
+
+/// Text size and others change by keys of the shell too: that is a choice like one made here.
+void SettingsViewModel::keepWhatChanged() {
+    const Looks before = std::exchange(m_looks, looksNow());
+    if (m_quiet)
+        return;
+    for (const auto &[name, value] : m_looks) {
+        if (before.at(name) == value)
+            continue;
+        m_themeOfDesktop = m_themeOfDesktop && name != QLatin1String("theme");
+        m_scaleOfDesktop = m_scaleOfDesktop && name != QLatin1String("textScale");
+        emit kept(name, value);
+    }
+}
+
+void SettingsViewModel::setDesktop(const QString &theme, double textScale) {
+    const QScopedValueRollback quiet(m_quiet, true);
+    m_desktopTheme = theme;
+    m_desktopScale = textScale;
+    if (m_themeOfDesktop)
+        takeTheme(asDesktop);
+    if (m_scaleOfDesktop)
+        takeTextScale(asDesktop);
+    fill();
+}
+
+void SettingsViewModel::takeTheme(const QString &value) {
+    const QString mode = value == asDesktop ? m_desktopTheme : value;
+    m_shell->setThemeMode(mode);
+    m_themeOfDesktop = value == asDesktop || (m_themeOfDesktop && m_shell->themeMode() != mode);
+}
+
+void SettingsViewModel::takeTextScale(const QString &value) {
+    const double scale = value == asDesktop ? m_desktopScale : value.toDouble();
+    m_shell->setTextScale(scale);
+    m_scaleOfDesktop =
+        value == asDesktop || (m_scaleOfDesktop && !qFuzzyCompare(m_shell->textScale(), scale));
 }
 
 void SettingsViewModel::edit(const QString &key, const QString &value) {
@@ -63,6 +110,8 @@ void SettingsViewModel::edit(const QString &key, const QString &value) {
     for (const double scale : ShellViewModel::scales())
         if (key == QLatin1String("textScale") && value == percent(scale))
             taken = QString::number(scale);
+    if (key == QLatin1String("textScale") && value == tr("As the desktop is"))
+        taken = asDesktop;
     for (const int minutes : ShellViewModel::lockChoices())
         if (key == QLatin1String("lockMinutes") && value == minutesWords(minutes))
             taken = QString::number(minutes);
@@ -71,8 +120,14 @@ void SettingsViewModel::edit(const QString &key, const QString &value) {
     for (const QString &language : languages())
         if (key == QLatin1String("language") && value == languageWords(language))
             taken = language;
-    const QString why = apply(key, taken);
+    const bool isOfDesktop = key == QLatin1String("theme") || key == QLatin1String("textScale");
+    const QString why = [&] {
+        const QScopedValueRollback quiet(m_quiet, isOfDesktop);
+        return apply(key, taken);
+    }();
     if (why.isEmpty()) {
+        if (isOfDesktop)
+            emit kept(key, taken);
         if (key == QLatin1String("language")) {
             emit kept(key, m_language);
             m_shell->say(tr("The language changes with the next start."));
@@ -88,9 +143,13 @@ void SettingsViewModel::edit(const QString &key, const QString &value) {
 }
 
 void SettingsViewModel::restore(const std::function<QString(const QString &)> &keptOf) {
-    if (const QString ink = keptOf(QStringLiteral("ownInk")), paper = keptOf(QStringLiteral("ownPaper"));
-        !ink.isEmpty() && !paper.isEmpty())
-        static_cast<void>(m_shell->setOwnColours(ink, paper));
+    const QScopedValueRollback quiet(m_quiet, true);
+    const auto keptOr = [&](const QString &name, const QString &now) {
+        const QString value = keptOf(name);
+        return value.isEmpty() ? now : value;
+    };
+    static_cast<void>(m_shell->setOwnColours(keptOr(QStringLiteral("ownInk"), m_shell->ownInk()),
+                                             keptOr(QStringLiteral("ownPaper"), m_shell->ownPaper())));
     for (const QString &look :
          {QStringLiteral("theme"), QStringLiteral("textScale"), QStringLiteral("speech"),
           QStringLiteral("lockMinutes"), QStringLiteral("language")})
@@ -114,9 +173,9 @@ void SettingsViewModel::showLanguage(const QString &language) {
 
 QString SettingsViewModel::apply(const QString &key, const QString &value) {
     if (key == QLatin1String("theme"))
-        m_shell->setThemeMode(value);
+        takeTheme(value);
     else if (key == QLatin1String("textScale"))
-        m_shell->setTextScale(value.toDouble());
+        takeTextScale(value);
     else if (key == QLatin1String("lockMinutes"))
         m_shell->setLockMinutes(value.toInt());
     else if (key == QLatin1String("language"))
@@ -142,14 +201,15 @@ void SettingsViewModel::fill() {
     FormField theme{.key = QStringLiteral("theme"), .kind = FieldKind::Choice, .label = tr("Colours")};
     for (const Look &look : looks) {
         theme.choices << tr(look.words);
-        if (m_shell->themeMode() == QLatin1String(look.mode))
+        if ((m_themeOfDesktop ? asDesktop : m_shell->themeMode()) == QLatin1String(look.mode))
             theme.value = tr(look.words);
     }
     FormField size{.key = QStringLiteral("textScale"),
                    .kind = FieldKind::Choice,
                    .label = tr("Text size"),
                    .hint = tr("Ctrl and plus, Ctrl and minus on every page."),
-                   .value = percent(m_shell->textScale())};
+                   .value = m_scaleOfDesktop ? tr("As the desktop is") : percent(m_shell->textScale()),
+                   .choices = {tr("As the desktop is")}};
     for (const double scale : ShellViewModel::scales())
         size.choices << percent(scale);
     FormField speech{.key = QStringLiteral("speech"),

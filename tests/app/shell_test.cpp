@@ -276,6 +276,79 @@ TEST(Settings, keepWhatWasChosenAndRestoreIt) {
     EXPECT_EQ(next.themeMode(), "contrast");
 }
 
+/// What was kept, as a later start reads it.
+std::map<QString, QString> newestOf(const QSignalSpy &kept) {
+    std::map<QString, QString> values;
+    for (const QVariantList &setting : kept)
+        values[setting[0].toString()] = setting[1].toString();
+    return values;
+}
+
+QString shown(SettingsViewModel &settings, const QString &key) {
+    const auto &rows = settings.form()->rows();
+    const auto found = std::ranges::find(rows, key, &FormField::key);
+    return found == rows.end() ? QString() : found->value;
+}
+
+TEST(Settings, keepOnlyWhatWasChanged) {
+    ShellViewModel shell;
+    SettingsViewModel settings(&shell);
+    settings.setDesktop("dark", 1.5);
+    QSignalSpy kept(&settings, &SettingsViewModel::kept);
+    settings.edit("lockMinutes", "10 minutes");
+    EXPECT_EQ(newestOf(kept), (std::map<QString, QString>{{"lockMinutes", "10"}}));
+    shell.larger();
+    EXPECT_EQ(newestOf(kept), (std::map<QString, QString>{{"lockMinutes", "10"}, {"textScale", "2"}}));
+    EXPECT_EQ(shown(settings, "textScale"), "200 percent");
+    EXPECT_EQ(shown(settings, "theme"), "As the desktop is");
+}
+
+TEST(Settings, followTheDesktopUntilSomethingElseIsChosenAndAgainWhenAsked) {
+    std::map<QString, QString> file;
+    const auto start = [&file](ShellViewModel &shell, SettingsViewModel &settings, const QString &theme,
+                               double scale) {
+        settings.setDesktop(theme, scale);
+        settings.restore(
+            [&](const QString &name) { return file.contains(name) ? file.at(name) : QString(); });
+        QObject::connect(&settings, &SettingsViewModel::kept, &shell,
+                         [&file](const QString &name, const QString &value) { file[name] = value; });
+    };
+    const auto at = [&](const QString &theme, double scale, auto &&act) {
+        ShellViewModel shell;
+        SettingsViewModel settings(&shell);
+        start(shell, settings, theme, scale);
+        act(shell, settings);
+    };
+    at("light", 1, [](auto &shell, auto &settings) {
+        EXPECT_EQ(shell.themeMode(), "light");
+        settings.edit("lockMinutes", "10 minutes");
+        settings.edit("ownInk", "black");
+    });
+    at("contrast", 2, [](auto &shell, auto &settings) {
+        EXPECT_EQ(shell.themeMode(), "contrast") << "the desktop changed";
+        EXPECT_EQ(shell.textScale(), 2);
+        EXPECT_EQ(shell.ownInk(), "black") << "one of the two alone was changed";
+        settings.edit("theme", "Light");
+    });
+    at("light", 1.5, [](auto &shell, auto &settings) {
+        EXPECT_EQ(shown(settings, "theme"), "Light") << "chosen, though the desktop is the same";
+        EXPECT_EQ(shell.textScale(), 1.5) << "colours alone were chosen";
+        settings.edit("textScale", "300 percent");
+    });
+    at("dark", 1, [](auto &shell, auto &settings) {
+        EXPECT_EQ(shell.themeMode(), "light");
+        EXPECT_EQ(shell.textScale(), 3);
+        settings.edit("theme", "As the desktop is");
+        EXPECT_EQ(shell.themeMode(), "dark");
+        settings.edit("textScale", "As the desktop is");
+        EXPECT_EQ(shell.textScale(), 1);
+    });
+    at("paper", 1.25, [](auto &shell, auto &) {
+        EXPECT_EQ(shell.themeMode(), "paper");
+        EXPECT_EQ(shell.textScale(), 1.25);
+    });
+}
+
 // Contrast of #777777 on white is 4.48: W3C, technique G18.
 TEST(Settings, refuseOwnColoursThatAreTooNearEachOther) {
     ShellViewModel shell;
