@@ -64,10 +64,10 @@ void addBrokenPairs(const Problem &problem, const Placement &placement, std::vec
     const int count = static_cast<int>(problem.items.size());
     for (int i = 0; i < count; ++i)
         for (int j = i + 1; j < count; ++j) {
-            const int p = placement.place[i], q = placement.place[j];
-            const std::vector<int> places = p == q ? std::vector<int>{p} : std::vector<int>{p, q};
             if (placement.code[i] != placement.code[j] || !sameCodeMatters(problem, placement.code[i]))
                 continue;
+            const int p = placement.place[i], q = placement.place[j];
+            const std::vector<int> places = p == q ? std::vector<int>{p} : std::vector<int>{p, q};
             if (near[p][q] > 0 && alike(problem.items[i], problem.items[j]) >= alikeForbidsSameCode)
                 broken.push_back({"alike", {i, j}, places});
             if (problem.oneThingPerMark && p == q && problem.items[i].shape == problem.items[j].shape)

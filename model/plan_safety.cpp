@@ -6,7 +6,6 @@
 #include "model/short_name.h"
 #include "model/upkeep.h"
 #include <algorithm>
-#include <iterator>
 
 namespace model {
 namespace {
@@ -72,6 +71,18 @@ void labelWhatWarns(const Case &record, PlanProblem &out) {
     }
 }
 
+/// Codes that are labels in print.
+std::vector<int> printedCodes(const Case &record, const PlanProblem &out) {
+    const std::vector<Marker> kit = kitOf(record);
+    std::vector<int> codes;
+    for (std::size_t m = 0; m < out.markers.size(); ++m) {
+        const auto marker = std::ranges::find(kit, out.markers[m], &Marker::key);
+        if (marker != kit.end() && marker->medium == MarkMedium::LargePrint)
+            codes.push_back(static_cast<int>(m) + 1);
+    }
+    return codes;
+}
+
 } // namespace
 
 bool touchesFood(const Thing &thing) {
@@ -105,21 +116,18 @@ void keepOwnApart(const Case &record, const Thing &thing, ProblemItem &item) {
 }
 
 void forbidUnreadable(const Case &record, const Findings &findings, PlanProblem &out) {
-    const std::vector<Marker> kit = kitOf(record);
+    const std::vector<int> printed = printedCodes(record, out);
+    if (printed.empty())
+        return;
     for (std::size_t i = 0; i < out.things.size(); ++i) {
         const Thing &thing = record.things[i];
-        std::vector<std::string> words{thing.name};
-        if (warningWord(thing, record.diet, out.meanings).empty() && !thing.spoilsMeal)
-            std::ranges::copy_if(
-                shorterNames(thing.name), std::back_inserter(words),
-                [&](const std::string &shorter) { return isNobodysName(record, thing.id, shorter); });
-        const bool fits = std::ranges::any_of(
-            words, [&](const std::string &each) { return printFitsOn(thing, each, findings); });
-        for (std::size_t m = 0; m < out.markers.size() && !fits; ++m) {
-            const auto marker = std::ranges::find(kit, out.markers[m], &Marker::key);
-            if (marker != kit.end() && marker->medium == MarkMedium::LargePrint)
-                out.problem.items[i].unreadable.push_back(static_cast<int>(m) + 1);
-        }
+        const auto fits = [&](const std::string &words) { return printFitsOn(thing, words, findings); };
+        const auto fitsShorter = [&](const std::string &shorter) {
+            return fits(shorter) && isNobodysName(record, thing.id, shorter);
+        };
+        const bool mayShorten = warningWord(thing, record.diet, out.meanings).empty() && !thing.spoilsMeal;
+        if (!fits(thing.name) && !(mayShorten && std::ranges::any_of(shorterNames(thing.name), fitsShorter)))
+            out.problem.items[i].unreadable = printed;
     }
 }
 
