@@ -147,8 +147,8 @@ bool isFood(const Thing &thing) {
     return thing.klass == Klass::Food && !thing.medicine;
 }
 
-/// "egg whisk", "oyster knife": for a food, and none itself.
-bool namesTool(const std::string &single) {
+/// "egg whisk", "oyster knife": for a food, and none itself. By words alone: "butter" ends as "opener" does.
+bool servesFood(const std::string &single) {
     static constexpr std::array tools{"jug",   "pan",   "dish",  "bin",    "spoon", "rack",
                                       "tray",  "bowl",  "brush", "board",  "stand", "mill",
                                       "knife", "whisk", "cup",   "cutter", "timer", "opener"};
@@ -180,7 +180,7 @@ void addNamedAllergens(Thing &thing, const std::string &name, const CatalogueThi
     r.taken.assign(r.all.size(), false);
     constexpr std::size_t mostWords = 12; // a longer text is no name of a food
     if (r.all.empty() || r.all.size() > mostWords || (entry != nullptr && !isFood(entry->usual)) ||
-        (entry == nullptr && namesTool(r.all.back().single)))
+        (entry == nullptr && servesFood(r.all.back().single)))
         return;
     const auto names = knownNames(r.all, lexicon);
     const auto claims = claimsIn(r);

@@ -38,6 +38,7 @@ ModalPane {
     }
 
     onOpened: {
+        letters.begin();
         pane.focusRow(Math.max(0, pane.chosenIndex));
         if (pane.firstLetter)
             pane.seek(pane.firstLetter);

@@ -3,7 +3,7 @@ import Feltmark
 
 // Letters typed into a list: they name the row that begins so, or has a word that does; the same letter again goes on.
 // When no row is so named it is said, and the next Return only tells the row in hand: takes() is false once.
-// Properties: count, and model or titles. Functions: seek(letters, current) gives a row or -1; takes(current); isLetter(event).
+// Properties: count, and model or titles. Functions: begin() forgets; seek(letters, current) gives a row or -1; takes(current); isLetter(event).
 Item {
     id: seeker
 
@@ -42,6 +42,10 @@ Item {
         if (seeker.missed)
             speaker.say(qsTr("None begins with %1.").arg(seeker.typed));
         return found;
+    }
+    function begin(): void {
+        seeker.typed = "";
+        seeker.missed = false;
     }
     function takes(current: int): bool {
         if (!seeker.missed)

@@ -72,6 +72,18 @@ TEST_P(PlanOfBadInput, isAPlanOrASentence) {
     EXPECT_THAT(shell.message().toStdString(), testing::HasSubstr(GetParam().said));
     const bool planned = session.record().plan && !session.record().plan->lines.empty();
     EXPECT_EQ(planned, std::string(GetParam().said) == "Plan ready");
+    if (session.record().plan && !session.record().plan->shortages.empty()) {
+        const std::string whole = session.record().plan->shortages.front().sentence;
+        const auto end = whole.find(". ");
+        ASSERT_NE(end, std::string::npos) << whole;
+        EXPECT_THAT(shell.message().toStdString(), testing::HasSubstr("in the findings of this page."));
+        EXPECT_THAT(shell.message().toStdString(), testing::Not(testing::HasSubstr(whole.substr(end + 2))))
+            << "only the first sentence is spoken";
+        const auto &found = page.findings()->rows();
+        EXPECT_TRUE(std::ranges::any_of(found, [&](const FindingRow &row) {
+            return row.answer.toStdString().find(whole) != std::string::npos;
+        }));
+    }
     for (const char *key : {"revise", "keepHere", "notHere", "weights", "compare", "lines", "forget"})
         page.act(key); // none of them may fall over it
     page.command("why");
