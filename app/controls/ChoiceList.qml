@@ -37,6 +37,7 @@ ModalPane {
         pane.taken(index);
     }
 
+    closer: true
     onOpened: {
         letters.begin();
         pane.focusRow(Math.max(0, pane.chosenIndex));

@@ -43,6 +43,7 @@ ModalPane {
     }
 
     title: menu.commandsOnly ? qsTr("What can be done here") : qsTr("Go to")
+    closer: true
     onOpened: filter.focusField()
 
     TextEntry {

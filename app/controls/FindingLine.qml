@@ -10,6 +10,7 @@ Item {
     required property string question
     required property string answer
     required property string reason
+    required property bool ofRow
     // "2 of 5", spoken last; empty for a single one.
     property string position
     readonly property string told: line.kind === "caution" ? qsTr("Caution. %1").arg(line.answer) : line.kind === "error" ? qsTr("Error. %1").arg(line.answer) : line.answer

@@ -18,11 +18,12 @@ Item {
     required property int index
     property string position
     property bool current: false
+    readonly property alias under: under // for what is shown of the row in hand
     signal reached
     signal activated
 
     width: parent ? (parent as Item).width : implicitWidth
-    implicitHeight: ground.y + ground.height
+    implicitHeight: ground.y + ground.height + under.room
     z: row.activeFocus ? 1 : 0
     activeFocusOnTab: row.activeFocus || row.current
     Accessible.role: Accessible.ListItem
@@ -133,6 +134,14 @@ Item {
                 }
             }
         }
+    }
+    Item {
+        id: under
+
+        readonly property real room: under.childrenRect.height > 0 ? under.childrenRect.height + 2 * Theme.ringRoom : 0
+
+        y: ground.y + ground.height + Theme.ringRoom
+        width: row.width
     }
     MouseArea {
         anchors.fill: ground

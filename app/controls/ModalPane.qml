@@ -3,20 +3,21 @@ import QtQuick
 import QtQuick.Templates as T
 import Feltmark
 
-// A dialog over the window: its heading, then a column that scrolls. Tab stays inside, Escape closes, and the focus goes
-// back to where it was. Give the focus to something in it: onOpened: button.forceActiveFocus(Qt.TabFocusReason).
+// A dialog over the window: its heading, then a column that scrolls. Tab stays inside, Escape or a click outside closes, and the
+// focus goes back to where it was. `closer`: a button for mouse and finger beside the heading, where the pane has no other. Give the focus to something in it: onOpened: button.forceActiveFocus(Qt.TabFocusReason).
 // Use: ModalPane { id: pane; title: qsTr("All keys"); Words { text: ... } ActionButton { text: qsTr("Close"); onActed: pane.close() } }
 T.Dialog {
     id: pane
 
     // A popup gives the focus back only within its own scope, so the way back is kept here.
     property Item opener: null
+    property bool closer: false
     default property alias content: column.data
     readonly property real room: parent ? (parent as Item).width : 640
 
     modal: true
     focus: true
-    closePolicy: T.Popup.CloseOnEscape
+    closePolicy: T.Popup.CloseOnEscape | T.Popup.CloseOnPressOutside
     parent: T.Overlay.overlay
     anchors.centerIn: parent
     width: Math.min(pane.room - 2 * Theme.ringRoom, 36 * Theme.body)
@@ -54,8 +55,28 @@ T.Dialog {
             width: scroll.inner - 3 * Theme.gap
             spacing: 2 * Theme.gap
 
-            Heading {
-                text: pane.title
+            Item {
+                width: column.width
+                implicitHeight: Math.max(heading.height, close.visible ? close.height : 0)
+
+                Heading {
+                    id: heading
+
+                    width: column.width - (close.visible ? close.width + Theme.gap : 0)
+                    text: pane.title
+                }
+                // Keys have Escape.
+                ActionButton {
+                    id: close
+
+                    visible: pane.closer
+                    anchors.right: parent.right
+                    text: qsTr("Close")
+                    focusPolicy: Qt.NoFocus
+                    activeFocusOnTab: false
+                    Accessible.ignored: true
+                    onActed: pane.close()
+                }
             }
         }
     }

@@ -3,6 +3,7 @@ import Feltmark
 
 // The one message line of a window: shows the first two lines of what the shell says and has it spoken, also the same sentence twice.
 // A button, so that the list of messages is at hand; beside it, for the mouse, one that opens what a key does (F10).
+// Where text is very large the line takes no room while it has nothing to say, and the page has the other button.
 // Properties: shell. Signals: listWanted(), menuWanted().
 // Sentences said within one turn are spoken as one: the second would cut the first off.
 Rectangle {
@@ -11,7 +12,10 @@ Rectangle {
     required property ShellViewModel shell
     property var waiting: []
     readonly property bool isFocused: button.activeFocus
-    readonly property real taken: menu.width + 2 * Theme.ringRoom + (stop.visible ? stop.width + Theme.ringRoom : 0) // at the right
+    readonly property bool narrow: Theme.em(width) < 26
+    readonly property bool bare: line.narrow && words.text === "" && !stop.visible && !line.isFocused
+    readonly property real ringRoom: 2 * (Theme.ring + Theme.halo)
+    readonly property real taken: (menu.visible ? menu.width + 2 * Theme.ringRoom : Theme.ring + Theme.halo) + (stop.visible ? stop.width + Theme.ringRoom : 0) // at the right
     signal listWanted
     signal menuWanted
 
@@ -25,7 +29,8 @@ Rectangle {
         line.waiting = [];
     }
 
-    implicitHeight: Math.max(Theme.target, stop.visible ? stop.height : 0, words.implicitHeight + 2 * Theme.gap) + 2 * (Theme.ring + Theme.halo)
+    implicitHeight: line.bare ? 0 : button.height + line.ringRoom
+    clip: line.bare
     color: Theme.sunken
     Connections {
         target: line.shell
@@ -61,7 +66,7 @@ Rectangle {
         id: stop
 
         visible: line.shell.busyWith !== ""
-        anchors.right: menu.left
+        anchors.right: menu.visible ? menu.left : parent.right
         anchors.rightMargin: Theme.ringRoom
         anchors.verticalCenter: parent.verticalCenter
         text: qsTr("Stop")
@@ -75,6 +80,7 @@ Rectangle {
     ActionButton {
         id: menu
 
+        visible: !line.narrow
         anchors.right: parent.right
         anchors.rightMargin: Theme.ringRoom
         anchors.verticalCenter: parent.verticalCenter
@@ -87,9 +93,10 @@ Rectangle {
     Item {
         id: button
 
-        anchors.fill: parent
-        anchors.margins: Theme.ring + Theme.halo
-        anchors.rightMargin: line.taken
+        x: Theme.ring + Theme.halo
+        y: x
+        width: line.width - x - line.taken
+        height: Math.max(line.narrow ? 44 : Theme.target, stop.visible ? stop.height : 0, words.implicitHeight + (line.narrow ? 0 : 2 * Theme.gap))
         activeFocusOnTab: true
         Accessible.role: Accessible.Button
         Accessible.name: line.shell.message ? qsTr("%1 List of messages, key %2").arg(line.shell.message).arg(line.shell.keys.keyOf("messages")) : qsTr("No message yet. List of messages")
@@ -108,7 +115,7 @@ Rectangle {
 
         objectName: "firstLines"
         x: 3 * Theme.gap
-        anchors.verticalCenter: parent.verticalCenter
+        anchors.verticalCenter: button.verticalCenter
         width: button.width - 6 * Theme.gap
         maximumLineCount: 2 // the list of messages has the whole
         elide: Text.ElideRight

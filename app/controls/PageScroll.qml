@@ -4,6 +4,7 @@ import QtQuick.Templates as T
 import Feltmark
 
 // A part that scrolls down only. It keeps what has the focus in view, ring and all; Page Up and Page Down scroll it.
+// One may lie in another: each looks after its own.
 // `inner` is the width left beside the bar.
 Flickable {
     id: scroll
@@ -17,6 +18,12 @@ Flickable {
                 return true;
         return false;
     }
+    function isOwn(item: Item): bool {
+        for (let above = item; above && above !== scroll; above = above.parent)
+            if (above instanceof PageScroll)
+                return false;
+        return scroll.isInside(item);
+    }
     // A field is shown with its label and its error, if they fit.
     function fieldAround(item: Item): Item {
         for (let above = item.parent; above && above !== scroll.contentItem; above = above.parent)
@@ -26,12 +33,11 @@ Flickable {
     }
     function ensureVisible(): void {
         const item = scroll.focused;
-        if (!item || item === scroll || !scroll.isInside(item))
+        if (!item || item === scroll || !scroll.isOwn(item))
             return;
-        if (item.objectName === "pageHeading") {
+        // With what stands above it, if both fit.
+        if (item.objectName === "pageHeading")
             scroll.contentY = 0;
-            return;
-        }
         const whole = scroll.fieldAround(item);
         scroll.reveal(whole && whole.height + 2 * Theme.ringRoom <= scroll.height ? whole : item);
     }
@@ -42,6 +48,11 @@ Flickable {
             scroll.contentY = bottom - scroll.height;
         if (top < scroll.contentY)
             scroll.contentY = Math.max(0, top);
+    }
+    // At the top, as far as there is something below it.
+    function bringUp(shown: Item): void {
+        const top = shown.mapToItem(scroll.contentItem, 0, 0).y - Theme.ringRoom;
+        scroll.contentY = Math.max(0, Math.min(top, scroll.contentHeight - scroll.height));
     }
     function scrollBy(share: real): void {
         const last = Math.max(0, scroll.contentHeight - scroll.height);

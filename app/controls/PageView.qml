@@ -2,10 +2,12 @@ import QtQuick
 import Feltmark
 
 // A page: small line, heading (takes the focus when the page opens), then two panes from 48 em, one column below that.
+// The right pane stays in sight while the left one scrolls, and scrolls by itself when it is longer than the window.
 // Properties: shell; title; kicker (small line above); aside: [...] (right pane, or after the entry in one column);
+// last: [...] (at the end of the right pane, or of the one column);
 // opening (spoken after the heading, for a page that is read before it is filled in);
 // below: [...] (under the entry, after the aside in one column); commands (names of keys of shell.keys that it answers).
-// Its own children are the entry: what is asked here. Signal: command(name). Functions: focusHeading(), focusBack().
+// Its own children are the entry: what is asked here. Signal: command(name). Functions: focusHeading(), focusBack(), bringUp(item) (to the top of the right pane).
 // Use: PageView { id: page; title: qsTr("Sight"); required property SightViewModel sight
 //          FormView { model: page.sight.form; ... }  aside: [Finding { ... }]  below: [ListEntry { ... }]
 //          commands: ["why"]; onCommand: name => page.sight.why() }
@@ -18,15 +20,18 @@ FocusScope {
     property string opening // spoken after the heading; shown where the page shows it
     property var commands: [] // texts
     property bool stepsInPage: Theme.em(Window.width) < 60 && page.shell.hasSteps
-    readonly property bool twoPanes: Theme.em(Window.width) >= 48 && aside.implicitHeight > 0
+    readonly property bool wide: Theme.em(Window.width) >= 48
+    readonly property bool twoPanes: page.wide && aside.implicitHeight + last.implicitHeight > 0
     readonly property int margin: Theme.em(Window.width) < 26 ? Math.max(Theme.gap, Theme.ringRoom) : 3 * Theme.gap
     default property alias content: entry.data
     property alias aside: aside.data
+    property alias last: last.data
     property alias below: below.data
     property Item startsAt: null
     property Item lastFocused: heading
     signal command(string name)
     signal stepsWanted
+    signal menuWanted
 
     // Where the page begins: the heading, or what `startsAt` names (the passphrase of the first page).
     function focusStart(): void {
@@ -43,6 +48,11 @@ FocusScope {
             page.lastFocused.forceActiveFocus(Qt.TabFocusReason);
         else
             page.focusHeading();
+    }
+
+    function bringUp(item: Item): void {
+        if (page.twoPanes && asideScroll.isInside(item))
+            asideScroll.bringUp(item);
     }
 
     Connections {
@@ -74,7 +84,7 @@ FocusScope {
             x: page.margin
             y: page.margin
             width: scroll.room
-            height: Math.max(below.y + below.height, aside.y + aside.height)
+            height: page.twoPanes ? below.y + below.height : endSlot.y + endSlot.height
 
             Column {
                 id: entry
@@ -88,6 +98,15 @@ FocusScope {
                     text: page.shell.stepLine
                     keyName: page.shell.keys.keyOf("nextRegion")
                     onActed: page.stepsWanted()
+                }
+                // For the mouse alone, as in the message line, which has no room for it; with steps it is above them.
+                ActionButton {
+                    visible: Theme.em(page.Window.width) < 26 && !page.shell.hasSteps
+                    text: qsTr("Menu")
+                    focusPolicy: Qt.NoFocus
+                    activeFocusOnTab: false
+                    Accessible.ignored: true
+                    onActed: page.menuWanted()
                 }
                 Words {
                     visible: text !== ""
@@ -109,20 +128,63 @@ FocusScope {
                         heading.openingTold = true
                 }
             }
-            Column {
-                id: aside
+            Item {
+                id: asideSlot
 
-                x: page.twoPanes ? panes.leftWidth + panes.between : 0
-                y: page.twoPanes ? 0 : entry.height + (aside.height > 0 ? 2 * Theme.gap : 0)
-                width: panes.rightWidth
-                spacing: 2 * Theme.gap
+                y: entry.height + (height > 0 ? 2 * Theme.gap : 0)
+                width: scroll.room
+                height: page.twoPanes ? 0 : aside.height
+
+                Column {
+                    id: aside
+
+                    parent: page.wide ? rightColumn : asideSlot
+                    width: page.wide ? panes.rightWidth : scroll.room
+                    spacing: 2 * Theme.gap
+                }
+            }
+            // Stays where it is in the window.
+            PageScroll {
+                id: asideScroll
+
+                x: panes.leftWidth + panes.between - Theme.ringRoom
+                visible: page.wide
+                y: scroll.contentY - page.margin
+                width: panes.rightWidth + 2 * Theme.ringRoom + Math.round(10 * Theme.growth)
+                height: scroll.height
+                interactive: contentHeight > height
+                contentHeight: rightColumn.y + rightColumn.height + page.margin
+
+                Column {
+                    id: rightColumn
+
+                    x: Theme.ringRoom
+                    y: page.margin
+                    width: panes.rightWidth
+                    spacing: 2 * Theme.gap
+                }
             }
             Column {
                 id: below
 
-                y: (page.twoPanes ? entry.height : aside.y + aside.height) + (below.height > 0 ? 2 * Theme.gap : 0)
+                y: (page.twoPanes ? entry.height : asideSlot.y + asideSlot.height) + (below.height > 0 ? 2 * Theme.gap : 0)
                 width: panes.leftWidth
                 spacing: 2 * Theme.gap
+            }
+            Item {
+                id: endSlot
+
+                y: below.y + below.height + (height > 0 ? 2 * Theme.gap : 0)
+                width: scroll.room
+                height: page.twoPanes ? 0 : last.height
+
+                Column {
+                    id: last
+
+                    parent: page.wide ? rightColumn : endSlot
+                    width: page.wide ? panes.rightWidth : scroll.room
+                    spacing: 2 * Theme.gap
+                }
             }
         }
     }

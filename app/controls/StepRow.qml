@@ -1,7 +1,8 @@
 import QtQuick
 import Feltmark
 
-// One step of StepList: number in a ring (a tick when done), name, state in words. Its properties are StepModel's roles.
+// One step of StepList: number in a ring (a tick when done), name, state in words: beside the name where it fits, so that all
+// steps are in sight at once. Its properties are StepModel's roles.
 Rectangle {
     id: row
 
@@ -52,21 +53,30 @@ Rectangle {
             font.bold: true
         }
     }
-    Column {
+    Item {
         id: words
+
+        readonly property bool beside: title.implicitWidth + told.implicitWidth + Theme.gap <= width
 
         x: badge.x + badge.width + Theme.gap
         anchors.verticalCenter: parent.verticalCenter
         width: row.width - x - Theme.gap
+        implicitHeight: title.height + (told.visible && !words.beside ? told.height : 0)
 
         Words {
+            id: title
+
             text: row.title
             strong: row.here
             silent: true
         }
         Words {
+            id: told
+
+            y: words.beside ? (title.height - height) / 2 : title.height
             visible: text !== ""
             text: row.progress
+            horizontalAlignment: words.beside ? Text.AlignRight : Text.AlignLeft
             small: true
             soft: true
             silent: true

@@ -35,8 +35,12 @@ Column {
         area.forceActiveFocus(Qt.TabFocusReason);
     }
     function clear(): void {
-        area.handedOver = "";
-        area.text = "";
+        entry.show("");
+    }
+    // Not typed, but put there by the program.
+    function show(text: string): void {
+        area.handedOver = text;
+        area.text = text;
     }
 
     objectName: "field"
@@ -60,7 +64,7 @@ Column {
     }
     Item {
         width: entry.width
-        height: area.height
+        height: Math.max(area.height, unit.visible ? unit.height : 0)
 
         T.TextArea {
             id: area
@@ -101,6 +105,7 @@ Column {
                     speaker.say(entry.note);
             }
 
+            anchors.verticalCenter: parent.verticalCenter
             width: entry.width - (unit.visible ? unit.width + Theme.gap : 0)
             height: Math.max(Theme.target, contentHeight + topPadding + bottomPadding)
             padding: Theme.gap
@@ -177,7 +182,7 @@ Column {
 
             visible: entry.unit !== ""
             anchors.right: parent.right
-            anchors.verticalCenter: area.verticalCenter
+            anchors.verticalCenter: parent.verticalCenter
             room: entry.width / 3
             text: entry.unit
             silent: true

@@ -65,8 +65,10 @@ std::vector<PageViewModel::FieldSpec> ContentsPage::listFields() {
              return {};
          }},
         {{.key = "file",
+          .kind = FieldKind::File,
           .label = tr("Or a file"),
-          .hint = tr("Text or CSV, for example /media/stick/kitchen.csv")},
+          .hint = tr("Text or CSV, for example /media/stick/kitchen.csv"),
+          .choices = {QStringLiteral("csv"), QStringLiteral("txt"), QStringLiteral("tsv")}},
          {},
          [this](Case &, const QString &typed) -> Result<void> {
              QFile file(typed.trimmed());

@@ -53,8 +53,10 @@ void PhotosPage::refresh() {
                 [this] { return m_words; },
                 typed(m_words)},
                {{.key = "file",
+                 .kind = FieldKind::File,
                  .label = tr("Picture file"),
-                 .hint = tr("JPEG or PNG, for example /media/stick/shelf.jpg")},
+                 .hint = tr("JPEG or PNG, for example /media/stick/shelf.jpg"),
+                 .choices = {QStringLiteral("jpg"), QStringLiteral("jpeg"), QStringLiteral("png")}},
                 [this] { return m_file; },
                 typed(m_file)}});
     std::vector<ActionRow> actions{{.key = "add", .title = tr("Take it in"), .primary = true}};

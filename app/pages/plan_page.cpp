@@ -194,6 +194,7 @@ void PlanPage::refreshWhy() {
         for (const auto &sentence : model::meaningsTold(planned(), planned().plan->meaningMarks))
             rows.push_back({.key = text(sentence), .kind = "caution", .answer = text(sentence)});
     std::ranges::copy(sharingRows(), std::back_inserter(rows));
+    const std::size_t ofPage = rows.size();
     if (const PlanLine *line = lineInHand()) {
         if (m_whyThing != line->thing) {
             if (!m_whys)
@@ -219,6 +220,8 @@ void PlanPage::refreshWhy() {
                                 .reason = text(label->because)});
             rows.push_back({.key = "runnerUp", .question = tr("Runner-up"), .answer = text(m_why->runnerUp)});
         }
+        for (std::size_t i = ofPage; i < rows.size(); ++i)
+            rows[i].ofRow = true;
         std::ranges::copy(m_weights ? comparisonRows() : decisionRows(), std::back_inserter(rows));
         m_drawing = drawingOf(planned(), line->place);
         m_drawingWords = tr("%1 stands in: %2. %3")

@@ -319,6 +319,7 @@ Window {
             onLoaded: {
                 if (window.view) {
                     window.view.stepsWanted.connect(() => window.moveRegion(-1));
+                    window.view.menuWanted.connect(() => window.actions.menu());
                     window.view.focusStart();
                     showStep.restart();
                 }
@@ -339,16 +340,30 @@ Window {
         PageScroll {
             anchors.fill: parent
             visible: window.stepsOpen
-            contentHeight: narrowSteps.implicitHeight + 4 * Theme.gap
+            contentHeight: narrowColumn.implicitHeight + 2 * narrowColumn.y
 
-            StepList {
-                id: narrowSteps
+            Column {
+                id: narrowColumn
 
                 x: Math.max(2 * Theme.gap, Theme.ringRoom)
                 y: x
                 width: pageArea.width - 2 * x - 3 * Theme.gap
-                model: window.shell.steps
-                onOpened: key => window.shell.goTo(key)
+                spacing: 2 * Theme.gap
+
+                ActionButton {
+                    visible: message.narrow
+                    text: qsTr("Menu")
+                    focusPolicy: Qt.NoFocus
+                    activeFocusOnTab: false
+                    Accessible.ignored: true
+                    onActed: window.actions.menu()
+                }
+                StepList {
+                    id: narrowSteps
+
+                    model: window.shell.steps
+                    onOpened: key => window.shell.goTo(key)
+                }
             }
         }
     }

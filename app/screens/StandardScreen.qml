@@ -64,6 +64,29 @@ PageView {
             page.focusHeading();
         }
     }
+    // Why, of the row in hand: under it where there is but one column, else at the top of the right pane.
+    FindingList {
+        id: ofRow
+
+        parent: list.currentRow && !page.wide ? (list.currentRow as ListEntryRow).under : nowhere
+        model: page.vm.findings
+        part: page.wide ? "none" : "row"
+    }
+    Item {
+        id: nowhere
+
+        visible: false
+    }
+    Timer {
+        id: showWhy
+
+        interval: 50 // its rows have found their places
+        onTriggered: {
+            const why = findings.firstOfRow();
+            if (why && page.wide)
+                page.bringUp(why);
+        }
+    }
     FormView {
         id: form
 
@@ -120,8 +143,13 @@ PageView {
 
     aside: [
         FindingList {
+            id: findings
+
             model: page.vm.findings
-        },
+            part: page.wide ? "all" : "page"
+        }
+    ]
+    last: [
         KitchenDrawing {
             visible: page.drawing.boxes !== undefined
             label: page.drawing.label ?? ""
@@ -141,7 +169,10 @@ PageView {
             label: page.vm.rowsLabel
             model: page.vm.rows
             emptyText: page.vm.rowsEmpty
-            onMoved: key => page.vm.moved(key)
+            onMoved: key => {
+                page.vm.moved(key);
+                showWhy.restart();
+            }
             onActivated: key => page.vm.activated(key)
         }
     ]

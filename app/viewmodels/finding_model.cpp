@@ -4,7 +4,7 @@
 namespace app {
 namespace {
 
-enum FindingRole { FindingKey = Qt::UserRole + 1, Kind, Question, Answer, Reason };
+enum FindingRole { FindingKey = Qt::UserRole + 1, Kind, Question, Answer, Reason, OfRow };
 enum ActionRole { ActionKey = Qt::UserRole + 1, Title, KeyName, Primary, Unavailable };
 
 } // namespace
@@ -24,13 +24,15 @@ QVariant FindingModel::data(const QModelIndex &index, int role) const {
         return localWords(row->answer);
     case Reason:
         return localWords(row->reason);
+    case OfRow:
+        return row->ofRow;
     }
     return {};
 }
 
 QHash<int, QByteArray> FindingModel::roleNames() const {
-    return {
-        {FindingKey, "key"}, {Kind, "kind"}, {Question, "question"}, {Answer, "answer"}, {Reason, "reason"}};
+    return {{FindingKey, "key"}, {Kind, "kind"},     {Question, "question"},
+            {Answer, "answer"},  {Reason, "reason"}, {OfRow, "ofRow"}};
 }
 
 QVariant ActionModel::data(const QModelIndex &index, int role) const {

@@ -6,13 +6,15 @@
 namespace app {
 
 /// What stands beside the entry. `kind` is "finding" (question, answer, reason), "caution", "error" or
-/// "quiet" (only `answer`).
+/// "quiet" (only `answer`). `ofRow`: it is about the row in hand of the page's list, and stands under it
+/// where there is but one column.
 struct FindingRow {
     QString key;
     QString kind = QStringLiteral("finding");
     QString question{};
     QString answer{};
     QString reason{};
+    bool ofRow = false;
     friend bool operator==(const FindingRow &, const FindingRow &) = default;
 };
 

@@ -19,6 +19,8 @@ QString kindName(FieldKind kind) {
         return QStringLiteral("multiline");
     case FieldKind::Date:
         return QStringLiteral("date");
+    case FieldKind::File:
+        return QStringLiteral("file");
     case FieldKind::Heading:
         return QStringLiteral("heading");
     case FieldKind::Caution:

@@ -10,7 +10,9 @@
 #   # program: NAME     another program, in the folder of PROGRAM, such as the gallery of controls
 #   # store: made       records of which the passphrase is known lie in the store already (tests/check/vault_case)
 #   # before: ARGUMENTS the program is run with these first, to the end, for instance to fill the store
-# FELTMARK_THEME: colours to begin with, as kept in the settings (dark); without it those of the system.
+# FELTMARK_THEME: colours to begin with, as kept in the settings (dark). Without it those of the system for what is heard, and for
+# axtree another of the five each day, from screen to screen; the row says which. That the tree is the same in all of them is a
+# test of its own (screens_tests, "theSameTreeInEveryTheme").
 # FELTMARK_QUIET_MS: so long must nothing be heard before a step is over (600); more on a busy machine.
 # In the whole script @STORE@ and @PAPERS@ stand for two new folders outside the private home that the tool makes.
 set -uo pipefail
@@ -22,9 +24,18 @@ tools=${FELTMARK_TOOLS:-$here/../../../shared/tools}
 # said WORD FILE: the text of the line "# WORD: text".
 said() { sed -n "s/^# $1: *//p" "$2" | head -n 1; }
 
-# attempt PROGRAM SCRIPT NAME QUIET: one run in folders of its own.
+# theme_of NAME: the colours for this run of it; empty: those of the system.
+theme_of() {
+    local themes=(light dark contrast paper own)
+    case ${FELTMARK_THEME:-}:$1 in
+    ?*:*) printf '%s' "$FELTMARK_THEME" ;;
+    :axtree-*) printf '%s' "${themes[$((($(cksum <<<"$1" | cut -d ' ' -f 1) + 10#$(date +%j)) % ${#themes[@]}))]}" ;;
+    esac
+}
+
+# attempt PROGRAM SCRIPT NAME QUIET THEME: one run in folders of its own.
 attempt() {
-    local program script=$2 name=$3 quiet=$4 work steps tool code arguments
+    local program script=$2 name=$3 quiet=$4 theme=$5 work steps tool code arguments
     program=$(readlink -f "$1")
     work=$(mktemp -d)
     steps=$work/steps.txt
@@ -33,9 +44,9 @@ attempt() {
     arguments=$(said run "$steps")
     [ -z "$(said program "$steps")" ] || program=$(dirname "$program")/$(said program "$steps")
     case $name in axtree-*) tool=(axtree --no-tree --strict --allow "$here/axtree/allowed") ;; *) tool=(hear --quiet-ms "$quiet") ;; esac
-    if [ -n "${FELTMARK_THEME:-}" ]; then
+    if [ -n "$theme" ]; then
         mkdir -p "$work/config/feltmark"
-        printf '[General]\ntheme=%s\n' "$FELTMARK_THEME" >"$work/config/feltmark/feltmark.ini"
+        printf '[General]\ntheme=%s\n' "$theme" >"$work/config/feltmark/feltmark.ini"
         tool+=(--env XDG_CONFIG_HOME="$work/config")
     fi
     (
@@ -54,16 +65,17 @@ attempt() {
 # one PROGRAM SCRIPT: speech is timed, and a busy machine can be late, so what fails gets a second try with more patience,
 # and the row says so.
 one() {
-    local script=$2 name log begin=$SECONDS word=passed quiet=${FELTMARK_QUIET_MS:-600}
+    local script=$2 name log theme begin=$SECONDS word=passed quiet=${FELTMARK_QUIET_MS:-600}
     name=$(basename "$(dirname "$script")")-$(basename "$script" .txt)
+    theme=$(theme_of "$name")
     log=$logs/$name.log
-    if ! attempt "$1" "$script" "$name" "$quiet" >"$log" 2>&1; then
+    if ! attempt "$1" "$script" "$name" "$quiet" "$theme" >"$log" 2>&1; then
         mv "$log" "$logs/$name.first.log"
         grep -hE -A 1 '^  line [0-9]+: |^hear: |^axtree: |^E ' "$logs/$name.first.log" | head -n 20
         word="passed at the second try"
-        attempt "$1" "$script" "$name" $((3 * quiet)) >"$log" 2>&1 || word=FAILED
+        attempt "$1" "$script" "$name" $((3 * quiet)) "$theme" >"$log" 2>&1 || word=FAILED
     fi
-    printf '%-32s %s %4d s\n' "$name" "$word" $((SECONDS - begin))
+    printf '%-32s %s %4d s %s\n' "$name" "$word" $((SECONDS - begin)) "$theme"
     [ "$word" != FAILED ] || { tail -n 25 "$log" && return 1; }
 }
 
@@ -71,7 +83,7 @@ if [ "${1:-}" = --one ]; then
     one "$2" "$3"
     exit
 fi
-[ $# -gt 0 ] || { sed -n '2,14s/^# \{0,1\}//p' "$0" >&2; exit 2; }
+[ $# -gt 0 ] || { sed -n '2,16s/^# \{0,1\}//p' "$0" >&2; exit 2; }
 program=$1
 shift
 mkdir -p "$logs"

@@ -1,14 +1,11 @@
 #include "app/accessible_text.h"
-#include "app/page_image_provider.h"
-#include "app/viewmodels/app_shell.h"
-#include "layout_faults.h"
 #include "model/demo.h"
-#include <QDir>
+#include "real_screens.h"
+#include <QAccessible>
 #include <QGuiApplication>
 #include <QImage>
 #include <QKeyEvent>
 #include <QMouseEvent>
-#include <QQmlApplicationEngine>
 #include <QQuickStyle>
 #include <QQuickWindow>
 #include <QtQml/qqmlextensionplugin.h>
@@ -19,76 +16,78 @@ Q_IMPORT_QML_PLUGIN(FeltmarkPlugin)
 
 namespace {
 
-/// The real screens on the invented caseload, in a window without a screen.
-class Screens : public testing::TestWithParam<double> {
+/// The real screens on the invented caseload.
+class Screens : public RealScreens {
 protected:
-    Screens() : m_pictures(new app::PageImageProvider), m_shell({}, {}, *m_pictures) {
-        m_engine.addImportPath(QStringLiteral("qrc:/qt/qml"));
-        m_engine.addImageProvider(QStringLiteral("page"), m_pictures); // the engine owns it
-        m_shell.openPracticeAtStart();
-        m_engine.setInitialProperties(
-            {{QStringLiteral("shell"), QVariant::fromValue<app::ShellViewModel *>(&m_shell)}});
-        m_engine.load(QUrl(QStringLiteral("qrc:/qt/qml/Feltmark/screens/Main.qml")));
+    void expectNoFaultsOn(const QString &page) {
+        openPage(page);
+        expectNoFaults(page);
     }
-    QQuickWindow *window() { return qobject_cast<QQuickWindow *>(m_engine.rootObjects().value(0)); }
-
-    void expectNoFaults(const QString &page) {
-        m_shell.goTo(page);
-        ASSERT_EQ(m_shell.page(), page);
-        QQuickItem *root = window()->contentItem();
-        EXPECT_TRUE(layout::settle(root)) << page.toStdString() << ": the layout never comes to rest";
-        const QStringList faults = layout::faultsUnder(root);
-        EXPECT_TRUE(faults.isEmpty()) << page.toStdString() << ":\n" << faults.join(u'\n').toStdString();
-        takePictures(page);
-    }
-
-    /// Pictures to be looked at, into the folder that FELTMARK_SCREENSHOTS names; none without it.
-    void takePictures(const QString &page) {
-        const QString folder = qEnvironmentVariable("FELTMARK_SCREENSHOTS");
-        if (folder.isEmpty() || !QDir().mkpath(folder))
-            return;
-        const QString before = m_shell.themeMode();
-        const QString whose = m_shell.session().hasClient()
-                                  ? QString::fromStdString(m_shell.session().record().client.code)
-                                  : QStringLiteral("all");
-        for (const char *theme : {"light", "dark", "contrast", "paper", "own"}) {
-            m_shell.setThemeMode(QString::fromLatin1(theme));
-            EXPECT_TRUE(layout::settle(window()->contentItem()));
-            const QString name = QStringLiteral("%1/%2-%3-%4-%5.png")
-                                     .arg(folder, page, whose, QString::fromLatin1(theme))
-                                     .arg(100 * GetParam());
-            EXPECT_TRUE(window()->grabWindow().save(name));
-        }
-        m_shell.setThemeMode(before);
-    }
-
-    app::PageImageProvider *m_pictures;
-    app::AppShell m_shell;
-    QQmlApplicationEngine m_engine;
 };
 
 TEST_P(Screens, holdEveryWordOfTheInventedClients) {
     ASSERT_NE(window(), nullptr);
-    window()->resize(1280, 800);
-    m_shell.setTextScale(GetParam());
-    expectNoFaults(QStringLiteral("caseload"));
+    expectNoFaultsOn(QStringLiteral("caseload"));
     const auto clients = m_shell.session().caseload();
     ASSERT_TRUE(clients.has_value());
     for (const auto &client : *clients) {
         m_shell.goTo(QStringLiteral("open:") + QString::fromStdString(client.id.text));
-        for (const char *page :
-             {"client", "safety", "sight", "touch", "markertest", "markerkit", "reach", "kitchen",
-              "appliances", "contents", "plan", "goals", "papers", "followup", "progress"})
-            expectNoFaults(QString::fromLatin1(page));
+        for (const char *page : {"client", "safety", "sight", "reading", "legible", "touch", "markertest",
+                                 "markerkit", "reach", "kitchen", "appliances", "contents", "photos", "plan",
+                                 "goals", "papers", "followup", "upkeep", "progress"})
+            expectNoFaultsOn(QString::fromLatin1(page));
     }
-    expectNoFaults(QStringLiteral("settings"));
+    expectNoFaultsOn(QStringLiteral("settings"));
+}
+
+/// What a screen reader is given below this: role, name, description and states, line by line.
+void addTree(QAccessibleInterface *from, int depth, QStringList &lines) {
+    const QAccessible::State state = from->state();
+    lines << QStringLiteral("%1%2 %3|%4|%5%6%7%8%9")
+                 .arg(QString(depth, u' '))
+                 .arg(from->role())
+                 .arg(from->text(QAccessible::Name), from->text(QAccessible::Description))
+                 .arg(state.focusable)
+                 .arg(state.checked)
+                 .arg(state.selected)
+                 .arg(state.invisible)
+                 .arg(state.disabled);
+    for (int i = 0; i < from->childCount(); ++i)
+        if (QAccessibleInterface *child = from->child(i))
+            addTree(child, depth + 1, lines);
+}
+
+// axtree goes through each screen in one theme a day; in the others a reader is given the same. But for the
+// settings, which tell the theme.
+TEST_P(Screens, giveTheReaderTheSameTreeInEveryTheme) {
+    const auto clients = m_shell.session().caseload();
+    m_shell.goTo(QStringLiteral("open:") + QString::fromStdString(clients->front().id.text));
+    for (const char *page :
+         {"caseload",   "client",    "safety", "sight",    "reading",    "legible",  "touch",
+          "markertest", "markerkit", "reach",  "kitchen",  "appliances", "contents", "photos",
+          "plan",       "goals",     "papers", "followup", "upkeep",     "progress"}) {
+        if (QLatin1String(page) == QLatin1String("client"))
+            m_shell.goTo(QStringLiteral("open:") + QString::fromStdString(clients->front().id.text));
+        openPage(QString::fromLatin1(page));
+        QStringList first;
+        for (const char *theme : {"light", "dark", "contrast", "paper", "own"}) {
+            m_shell.setThemeMode(QString::fromLatin1(theme));
+            EXPECT_TRUE(layout::settle(window()->contentItem()));
+            QStringList lines;
+            addTree(QAccessible::queryAccessibleInterface(window()), 0, lines);
+            EXPECT_GT(lines.size(), 10) << page;
+            if (first.isEmpty())
+                first = lines;
+            EXPECT_EQ(lines.join(u'\n').toStdString(), first.join(u'\n').toStdString())
+                << page << " in " << theme;
+        }
+        m_shell.setThemeMode(QStringLiteral("light"));
+    }
 }
 
 // Names as they come: very long, from right to left, of signs that are no letters, a pasted table.
 TEST_P(Screens, holdNamesOfAnyKind) {
     ASSERT_NE(window(), nullptr);
-    window()->resize(1280, 800);
-    m_shell.setTextScale(GetParam());
     const std::vector<QString> names{
         QString(10'000, QLatin1Char('x')),
         QStringLiteral("\u05d3\u05d5\u05d2\u05de\u05d4 \u05d1\u05d3\u05d5\u05d9\u05d4"),
@@ -105,7 +104,7 @@ TEST_P(Screens, holdNamesOfAnyKind) {
             r.units.front().name = r.places.front().name = r.things.front().name = name;
         }));
         for (const char *page : {"client", "kitchen", "contents", "plan", "papers"})
-            expectNoFaults(QString::fromLatin1(page));
+            expectNoFaultsOn(QString::fromLatin1(page));
         m_shell.goTo(QStringLiteral("caseload"));
     }
 }

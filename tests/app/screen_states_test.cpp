@@ -1,0 +1,218 @@
+#include "app/viewmodels/entry_view_model.h"
+#include "real_screens.h"
+#include <QImage>
+#include <QSignalSpy>
+#include <QTemporaryDir>
+#include <QTest>
+#include <algorithm>
+
+namespace {
+
+/// What a page shows only after something was done on it: a test that runs, a plan, lists and dialogs that
+/// are open.
+class ScreenStates : public RealScreens {
+protected:
+    ScreenStates() {
+        const auto clients = m_shell.session().caseload();
+        m_shell.goTo(QStringLiteral("open:") + QString::fromStdString(clients->front().id.text));
+    }
+    app::PageViewModel *page() {
+        return m_shell.property("pageProperties").toMap().value("vm").value<app::PageViewModel *>();
+    }
+    /// Presses the button with that key and waits for the work that it begins.
+    void act(const QString &key) {
+        const auto &actions = page()->actions()->rows();
+        ASSERT_NE(std::ranges::find(actions, key, &app::ActionRow::key), actions.end()) << key.toStdString();
+        page()->act(key);
+        ASSERT_TRUE(QTest::qWaitFor([this] { return m_shell.busyWith().isEmpty(); }, 60'000));
+    }
+    /// Shown items under the page that open a list or a dialog.
+    std::vector<QQuickItem *> openers() {
+        std::vector<QQuickItem *> all;
+        collect(window()->contentItem(), all);
+        return all;
+    }
+    /// The list or dialog that is open over the page.
+    QObject *opened() {
+        for (QQuickItem *overlay : window()->contentItem()->childItems())
+            for (const QQuickItem *item : overlay->childItems())
+                if (item->inherits("QQuickPopupItem") && item->isVisible())
+                    return item->parent();
+        return nullptr;
+    }
+    void expectNoFaultsOpen(const QString &state) {
+        EXPECT_TRUE(layout::settle(window()->contentItem()));
+        ASSERT_NE(opened(), nullptr) << state.toStdString();
+        expectNoFaults(state);
+        ASSERT_TRUE(QMetaObject::invokeMethod(opened(), "close"));
+        EXPECT_TRUE(layout::settle(window()->contentItem()));
+        EXPECT_EQ(opened(), nullptr) << state.toStdString();
+    }
+
+    /// The first that is shown and is so.
+    template<class Is> static QQuickItem *found(QQuickItem *from, const Is &is) {
+        if (!from->isVisible() || is(from))
+            return from->isVisible() ? from : nullptr;
+        for (QQuickItem *child : from->childItems())
+            if (QQuickItem *item = found(child, is))
+                return item;
+        return nullptr;
+    }
+
+private:
+    static void collect(QQuickItem *from, std::vector<QQuickItem *> &all) {
+        if (!from->isVisible())
+            return;
+        if (from->property("opensList").toBool() ||
+            from->property("spokenName").toString().contains(QLatin1String("opens a list")))
+            all.push_back(from);
+        for (QQuickItem *child : from->childItems())
+            collect(child, all);
+    }
+};
+
+TEST_P(ScreenStates, holdATestThatRuns) {
+    openPage("markertest");
+    act("new");
+    expectNoFaults("markertest-laid-out");
+    act("begin");
+    EXPECT_NE(page()->trialWords(), "");
+    expectNoFaults("markertest-running");
+}
+
+TEST_P(ScreenStates, holdAPlanItsWeightsAndItsPapers) {
+    openPage("plan");
+    act("make");
+    ASSERT_FALSE(page()->rows()->rows().empty());
+    expectNoFaults("plan-made");
+    page()->moved(page()->rows()->rows().back().key);
+    expectNoFaults("plan-last-row");
+    act("weights");
+    expectNoFaults("plan-weights");
+    openPage("papers");
+    act("make");
+    expectNoFaults("papers-made");
+}
+
+TEST_P(ScreenStates, holdPhotographsAListAndSettingsOfUpkeep) {
+    QImage image(800, 600, QImage::Format_RGB32);
+    image.fill(Qt::darkGreen);
+    const QTemporaryDir folder;
+    ASSERT_TRUE(image.save(folder.filePath("shelf.png")));
+    openPage("photos");
+    page()->edit("words", "Tins in two rows, labels to the front");
+    page()->edit("file", folder.filePath("shelf.png"));
+    page()->act("add");
+    ASSERT_EQ(page()->rows()->rows().size(), 1U);
+    EXPECT_TRUE(layout::settle(window()->contentItem()));
+    QTest::qWait(300); // the picture is read beside
+    expectNoFaults("photos-one");
+    openPage("upkeep");
+    act("settings");
+    expectNoFaults("upkeep-settings");
+    openPage("goals");
+    act("new");
+    expectNoFaults("goals-new");
+    openPage("contents");
+    act("list");
+    page()->edit("list", "larder:\n2 rice, oil glass\nxyzzy plugh 12 34");
+    expectNoFaults("contents-list");
+}
+
+TEST_P(ScreenStates, holdEveryListThatOpens) {
+    std::size_t lists = 0;
+    for (const char *name :
+         {"client", "sight", "reading", "legible", "touch", "markertest", "markerkit", "reach", "kitchen",
+          "appliances", "contents", "photos", "goals", "papers", "upkeep", "settings"}) {
+        openPage(QString::fromLatin1(name));
+        EXPECT_TRUE(layout::settle(window()->contentItem()));
+        const auto all = openers();
+        for (std::size_t i = 0; i < all.size(); ++i, ++lists) {
+            ASSERT_TRUE(QMetaObject::invokeMethod(all[i], "clicked"));
+            expectNoFaultsOpen(QStringLiteral("%1-open-%2").arg(QString::fromLatin1(name)).arg(i));
+        }
+    }
+    EXPECT_GE(lists, 8U);
+}
+
+TEST_P(ScreenStates, holdEveryDialogOfTheWindow) {
+    openPage("contents");
+    for (const char *command : {"help", "allKeys", "messages", "goTo", "menu"}) {
+        ASSERT_TRUE(QMetaObject::invokeMethod(window(), "act", Q_ARG(QString, QString::fromLatin1(command))));
+        expectNoFaultsOpen(QString::fromLatin1(command));
+    }
+}
+
+TEST_P(ScreenStates, holdTheStepsInPlaceOfThePage) {
+    openPage("sight");
+    window()->setProperty("stepsOpen", true);
+    expectNoFaults("steps");
+}
+
+// The last row of a list far down: why it stands there is in sight with it.
+TEST_P(ScreenStates, keepWhyInSightOfItsRow) {
+    openPage("plan");
+    act("make");
+    EXPECT_TRUE(layout::settle(window()->contentItem()));
+    QQuickItem *list = found(window()->contentItem(), [](const QQuickItem *item) {
+        return item->inherits("QQuickColumn") && item->property("currentKey").isValid() &&
+               item->property("label").toString() == QLatin1String("Things and their places");
+    });
+    ASSERT_NE(list, nullptr);
+    window()->requestActivate();
+    const int last = static_cast<int>(page()->rows()->rows().size()) - 1;
+    ASSERT_TRUE(QMetaObject::invokeMethod(list, "focusRow", Q_ARG(int, last)));
+    QTest::qWait(200); // the pane follows a moment later
+    EXPECT_TRUE(layout::settle(window()->contentItem()));
+    const QString question = QStringLiteral("Why: %1").arg(page()->rows()->rows().back().title);
+    const QQuickItem *why = found(window()->contentItem(), [&](const QQuickItem *item) {
+        return item->inherits("QQuickText") && item->property("text").toString() == question;
+    });
+    ASSERT_NE(why, nullptr) << question.toStdString();
+    const double top = why->mapToScene({0, 0}).y();
+    EXPECT_GE(top, 0);
+    EXPECT_LT(top, window()->height());
+}
+
+INSTANTIATE_TEST_SUITE_P(TextSizes, ScreenStates, testing::Values(1, 2, 4));
+
+QString temporaryStore() {
+    static const QTemporaryDir folder;
+    static int number = 0;
+    return folder.filePath(QStringLiteral("store%1").arg(++number));
+}
+
+/// The first page, before there are records and when they are locked.
+class EntryStates : public RealScreens {
+protected:
+    EntryStates() : RealScreens(temporaryStore().toStdString()) {}
+    app::EntryViewModel *entry() {
+        return m_shell.property("pageProperties").toMap().value("entry").value<app::EntryViewModel *>();
+    }
+};
+
+TEST_P(EntryStates, holdMakingUnlockingAndTheRecoveryCode) {
+    ASSERT_EQ(entry()->stage(), "setup");
+    expectNoFaults("entry");
+    entry()->create("Quilla", "short", "short");
+    EXPECT_NE(entry()->error(), "");
+    expectNoFaults("entry-refused");
+    const QString passphrase = QStringLiteral("five pomelo syrup lanterns hum");
+    entry()->create("Quilla", passphrase, passphrase);
+    ASSERT_TRUE(QTest::qWaitFor([this] { return entry()->stage() == "code"; }, 20'000));
+    expectNoFaults("entry-code");
+    QSignalSpy opened(&m_shell, &app::ShellViewModel::pageOpened);
+    entry()->confirm(entry()->groups().at(entry()->askedGroup() - 1));
+    ASSERT_TRUE(opened.count() > 0 || opened.wait(5000));
+    expectNoFaults("caseload-empty");
+    m_shell.lock();
+    ASSERT_EQ(entry()->stage(), "unlock");
+    expectNoFaults("entry-unlock");
+    entry()->unlock("wrong");
+    ASSERT_TRUE(QTest::qWaitFor([this] { return !entry()->error().isEmpty(); }, 20'000));
+    expectNoFaults("entry-wrong");
+}
+
+INSTANTIATE_TEST_SUITE_P(TextSizes, EntryStates, testing::Values(1, 2, 4));
+
+} // namespace
