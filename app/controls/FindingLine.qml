@@ -13,6 +13,8 @@ Item {
     required property bool ofRow
     // "2 of 5", spoken last; empty for a single one.
     property string position
+    property bool taken: true // by the list that it is in
+    property int place: 0 // among those taken
     readonly property string told: line.kind === "caution" ? qsTr("Caution. %1").arg(line.answer) : line.kind === "error" ? qsTr("Error. %1").arg(line.answer) : line.answer
 
     width: parent ? (parent as Item).width : implicitWidth

@@ -63,9 +63,8 @@ Column {
             id: line
 
             required property int index
-            property int place: 0
-            readonly property bool taken: list.part === "all" || list.part === (line.ofRow ? "row" : "page")
 
+            taken: list.part === "all" || list.part === (line.ofRow ? "row" : "page")
             visible: line.taken
             position: list.shown > 1 ? qsTr("%1 of %2").arg(line.place).arg(list.shown) : ""
             onOfRowChanged: list.count()

@@ -4,13 +4,15 @@ import QtQuick.Templates as T
 import Feltmark
 
 // A part that scrolls down only. It keeps what has the focus in view, ring and all; Page Up and Page Down scroll it.
-// One may lie in another: each looks after its own.
+// One may lie in another: each looks after its own. Who has scrolled away from the focus to read stays there until it moves on.
 // `inner` is the width left beside the bar.
 Flickable {
     id: scroll
 
     readonly property real inner: scroll.width - bar.width - Theme.gap
     readonly property Item focused: Window.activeFocusItem
+    property Item kept: null // in view when it took the focus
+    property bool wandered: false // from it
 
     function isInside(item: Item): bool {
         for (let above = item; above; above = above.parent)
@@ -33,7 +35,7 @@ Flickable {
     }
     function ensureVisible(): void {
         const item = scroll.focused;
-        if (!item || item === scroll || !scroll.isOwn(item))
+        if (!item || item === scroll || scroll.wandered || !scroll.isOwn(item))
             return;
         // With what stands above it, if both fit.
         if (item.objectName === "pageHeading")
@@ -55,6 +57,7 @@ Flickable {
         scroll.contentY = Math.max(0, Math.min(top, scroll.contentHeight - scroll.height));
     }
     function scrollBy(share: real): void {
+        scroll.wandered = true;
         const last = Math.max(0, scroll.contentHeight - scroll.height);
         scroll.contentY = Math.max(0, Math.min(last, scroll.contentY + share * scroll.height));
     }
@@ -63,7 +66,15 @@ Flickable {
     boundsBehavior: Flickable.StopAtBounds
     flickableDirection: Flickable.VerticalFlick
     contentWidth: scroll.width
-    onFocusedChanged: settling.restart()
+    onMovementStarted: scroll.wandered = true
+    // Back to where it was, from a dialog or the message line, is no move.
+    onFocusedChanged: {
+        if (scroll.focused && scroll.focused !== scroll.kept && scroll.isOwn(scroll.focused)) {
+            scroll.kept = scroll.focused;
+            scroll.wandered = false;
+        }
+        settling.restart();
+    }
     onContentHeightChanged: settling.restart()
     onHeightChanged: settling.restart()
     Keys.onPressed: event => {
@@ -87,6 +98,8 @@ Flickable {
         id: bar
 
         policy: T.ScrollBar.AsNeeded
+        onPressedChanged: if (bar.pressed)
+            scroll.wandered = true
         implicitWidth: Math.round(10 * Theme.growth)
         width: implicitWidth
         minimumSize: 0.08

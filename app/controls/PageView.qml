@@ -138,7 +138,7 @@ FocusScope {
                 Column {
                     id: aside
 
-                    parent: page.wide ? rightColumn : asideSlot
+                    parent: page.wide ? rightAside : asideSlot
                     width: page.wide ? panes.rightWidth : scroll.room
                     spacing: 2 * Theme.gap
                 }
@@ -162,6 +162,19 @@ FocusScope {
                     y: page.margin
                     width: panes.rightWidth
                     spacing: 2 * Theme.gap
+
+                    Item {
+                        id: rightAside
+
+                        width: panes.rightWidth
+                        height: page.wide ? aside.height : 0
+                    }
+                    Item {
+                        id: rightLast
+
+                        width: panes.rightWidth
+                        height: page.wide ? last.height : 0
+                    }
                 }
             }
             Column {
@@ -181,7 +194,7 @@ FocusScope {
                 Column {
                     id: last
 
-                    parent: page.wide ? rightColumn : endSlot
+                    parent: page.wide ? rightLast : endSlot
                     width: page.wide ? panes.rightWidth : scroll.room
                     spacing: 2 * Theme.gap
                 }

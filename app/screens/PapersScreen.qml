@@ -1,11 +1,11 @@
 import QtQuick
 import Feltmark
 
-// The papers: a picture of the page for eyes, the same words as lines for ears.
+// The papers: a picture of the page for eyes, the same words as lines for ears, beside the list of papers.
 StandardScreen {
     id: page
 
-    more: [
+    tail: [
         Image {
             id: picture
 

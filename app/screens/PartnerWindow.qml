@@ -85,7 +85,7 @@ Window {
         id: view
 
         anchors.fill: parent
-        anchors.margins: 2 * Theme.body
+        anchors.margins: 4 * Theme.gap
         contentHeight: lines.height
         clip: true
         boundsBehavior: Flickable.StopAtBounds
@@ -94,7 +94,7 @@ Window {
             id: lines
 
             width: view.width
-            spacing: Theme.body
+            spacing: 2 * Theme.gap
 
             Repeater {
                 id: linesShown
@@ -111,7 +111,7 @@ Window {
                     wrapMode: Text.Wrap
                     color: Theme.ink
                     font.family: Theme.family
-                    font.pixelSize: Math.round(Theme.body * (index === 0 ? 2.4 : 1.8))
+                    font.pixelSize: Math.round(Theme.body * (1 + (index === 0 ? 1.4 : 0.8) / Theme.scale)) // grows less than the text, as headings do
                     font.bold: index === 0
                     Accessible.role: index === 0 ? Accessible.Heading : Accessible.StaticText
                     Accessible.name: modelData

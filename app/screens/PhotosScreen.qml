@@ -5,7 +5,7 @@ import Feltmark
 StandardScreen {
     id: page
 
-    more: [
+    tail: [
         Image {
             id: picture
 

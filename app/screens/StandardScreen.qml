@@ -11,6 +11,8 @@ PageView {
     readonly property var gaps: ["nextGap", "previousGap"] // answered here on every page that does not do so itself
     // Between entry and list, for pages that have more to show there.
     property alias more: more.data
+    // At the end of the right pane, or of the one column.
+    property alias tail: tail.data
 
     // What is typed is taken first.
     function leave(): void {
@@ -159,6 +161,12 @@ PageView {
             wallWidth: page.drawing.width ?? 1
             wallHeight: page.drawing.height ?? 1
             onZoomed: words => page.shell.say(words)
+        },
+        Column {
+            id: tail
+
+            width: parent ? (parent as Item).width : 0
+            spacing: 2 * Theme.gap
         }
     ]
     below: [

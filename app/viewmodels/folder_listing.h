@@ -11,7 +11,7 @@ namespace app {
 class FolderListing : public QObject {
     Q_OBJECT
     QML_ELEMENT
-    Q_PROPERTY(QStringList kinds READ kinds WRITE setKinds NOTIFY changed)
+    Q_PROPERTY(QList<QString> kinds READ kinds WRITE setKinds NOTIFY changed)
     Q_PROPERTY(QString folder READ folder NOTIFY changed)
     Q_PROPERTY(QString words READ words NOTIFY changed)
     Q_PROPERTY(QString error READ error NOTIFY changed)
