@@ -1,7 +1,7 @@
 import QtQuick
 import Feltmark
 
-// A FormField with choices.
+// A FormField with choices; short ones stand side by side.
 ChoiceEntry {
     id: entry
 
@@ -9,6 +9,7 @@ ChoiceEntry {
 
     label: entry.field.label
     choices: entry.field.choices
+    inRow: Array.from(entry.field.choices).every(choice => choice.length <= 12)
     value: entry.field.value
     hint: entry.field.hint
     error: entry.field.error
