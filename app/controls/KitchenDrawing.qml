@@ -2,7 +2,7 @@ pragma ComponentBehavior: Bound
 import QtQuick
 import Feltmark
 
-// The kitchen from the front or from above, to scale. Plus and minus zoom, zero shows all, the arrows move. The sentence under it says what matters; the reader hears that sentence.
+// The kitchen from the front or from above, to scale. Plus and minus zoom, to the place in hand first; zero shows all, the arrows move. The sentence under it says what matters; the reader hears that sentence.
 // Properties: label; words (whole sentences); boxes: [{ x, y, width, height, label, unit, here }] in mm from the left and
 // from the top of the wall (unit: the outline of a unit, else one of its places; here: the place in hand);
 // floorShown: a line under it. Signal: zoomed(words), to be said. wallWidth, wallHeight (mm); reachTop, reachBottom (mm from the top; 0 and 0: not known); reachWords.
@@ -29,10 +29,12 @@ Column {
             drawing.zoomed(to === 1 ? qsTr("The whole drawing is shown.") : qsTr("This is the largest."));
             return;
         }
-        const x = (view.contentX + view.width / 2) / drawing.zoom;
-        const y = (view.contentY + view.height / 2) / drawing.zoom;
+        const here = drawing.zoom === 1 ? Array.from(drawing.boxes).find(box => box.here === true) : undefined;
+        const x = here ? plane.x + (here.x + here.width / 2) * wall.mm : view.contentX + view.width / 2;
+        const y = here ? plane.y + (here.y + here.height / 2) * wall.mm : view.contentY + view.height / 2;
+        const by = to / drawing.zoom;
         drawing.zoom = to;
-        view.moveTo(x * to - view.width / 2, y * to - view.height / 2);
+        view.moveTo(x * by - view.width / 2, y * by - view.height / 2);
         drawing.zoomed(qsTr("Drawing at %1 percent.").arg(Math.round(to * 100)));
     }
 
