@@ -181,7 +181,8 @@ Attempt numbered(const std::string &typed, const std::string &text, std::optiona
 
 } // namespace
 
-Result<Acuity> parseAcuity(const std::string &typed, std::optional<Centimetres> distance) {
+Result<Acuity> parseAcuity(const std::string &typed, std::optional<Centimetres> distance,
+                           const std::string &example) {
     const std::string text = typed::tidy(typed);
     if (text.size() >= 2 && text[0] == 'j' && typed::number(typed::tidy(text.substr(1))))
         return fail(ErrorCode::NotUnderstood, "Jaeger sizes differ between makers: " + typed +
@@ -192,7 +193,7 @@ Result<Acuity> parseAcuity(const std::string &typed, std::optional<Centimetres> 
         return *read;
     if (const Attempt read = numbered(typed, text, distance))
         return *read;
-    return fail(ErrorCode::NotUnderstood, typed::notA("an acuity", typed, "6/24"));
+    return fail(ErrorCode::NotUnderstood, typed::notA("an acuity", typed, example));
 }
 
 } // namespace model

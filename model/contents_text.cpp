@@ -47,7 +47,9 @@ bool isDecimalComma(const std::string &line, std::size_t at) {
     while (last < line.size() && std::isalpha(static_cast<unsigned char>(line[last])) != 0)
         ++last;
     const std::string unit = line.substr(end, last - end);
-    return !sizeUnit(unit).empty() || !lengthUnit(unit).empty();
+    static constexpr std::array metres{"m", "metre", "metres", "meter", "meters"};
+    return !sizeUnit(unit).empty() || !lengthUnit(unit).empty() ||
+           std::ranges::find(metres, lower(unit)) != metres.end();
 }
 
 /// Spoken separators as signs. "Full stop" and "new line" end a thing too.

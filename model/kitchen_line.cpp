@@ -94,6 +94,17 @@ bool isCorner(const std::vector<Word> &all) {
            });
 }
 
+/// "From the door, clockwise: larder": where the walk begins, no part of a unit.
+void dropBeginning(std::vector<Word> &all) {
+    static constexpr std::array beginning{"from", "the", "door"};
+    if (all.size() >= beginning.size() &&
+        std::equal(beginning.begin(), beginning.end(), all.begin(),
+                   [](const char *wanted, const Word &word) { return word.low == wanted; }))
+        all.erase(all.begin(), all.begin() + beginning.size());
+    if (!all.empty() && all.front().low == "clockwise")
+        all.erase(all.begin());
+}
+
 /// Takes "4 shelves", "two drawers" and "60 cm" out of the words.
 void takeNumbers(std::vector<Word> &all, UnitSaid &said) {
     for (std::size_t i = 0; i < all.size(); ++i) {
@@ -106,6 +117,8 @@ void takeNumbers(std::vector<Word> &all, UnitSaid &said) {
         const double cm = unit == "cm"                     ? 1
                           : unit == "mm"                   ? 0.1
                           : unit == "m"                    ? 100
+                          : unit == "metre"                ? 100
+                          : unit == "meter"                ? 100
                           : unit == "inch" || unit == "in" ? 2.54
                                                            : 0;
         if (!places && cm == 0)
@@ -187,6 +200,9 @@ Result<UnitsRead> parseUnits(const std::string &line) {
     std::string corner; // as it was said; empty: the walk goes straight on
     for (const auto &text : words::itemsOf(words::cleaned(line))) {
         auto all = words::wordsOf(text);
+        dropBeginning(all);
+        if (all.empty())
+            continue;
         if (isCorner(all)) {
             corner = text;
             continue;

@@ -74,7 +74,8 @@ Result<Acuity> readAcuity(const Measurement &measurement) {
     const auto distance = readDistance(measurement);
     if (!distance)
         return tl::unexpected(distance.error());
-    return parseAcuity(measurement.typed, *distance);
+    return parseAcuity(measurement.typed, *distance,
+                       measurement.test == Test::NearAcuity ? "N12 at 40 cm" : "6/24");
 }
 
 Result<double> readContrast(const std::string &typed) {

@@ -17,9 +17,11 @@ struct Acuity {
 
 /// Reads an acuity in the notation on the card: Snellen 6/x and 20/x with letters more or fewer ("6/9-2"),
 /// decimal, "0.6 logMAR", letter score "60 letters", "1.6 M", "N12" and "12 point" at `distance`, CF, HM, LP,
-/// NLP. `distance` is needed for M, N and points. Fails with NotUnderstood, OutOfRange or Missing. Source:
-/// conversions of Bach, acuity cheat sheet; 5 letters a line, 0.02 each; N and points: 8 point is 1 M.
-[[nodiscard]] Result<Acuity> parseAcuity(const std::string &typed, std::optional<Centimetres> distance);
+/// NLP. `distance` is needed for M, N and points; `example` stands in the sentence of what was not
+/// understood. Fails with NotUnderstood, OutOfRange or Missing. Source: conversions of Bach, acuity cheat
+/// sheet; 5 letters a line, 0.02 each; N and points: 8 point is 1 M.
+[[nodiscard]] Result<Acuity> parseAcuity(const std::string &typed, std::optional<Centimetres> distance,
+                                         const std::string &example = "6/24");
 
 /// True if `a` is a worse acuity than `b`; every category below the chart is worse than any chart.
 [[nodiscard]] bool worse(const Acuity &a, const Acuity &b);

@@ -2,6 +2,7 @@ pragma ComponentBehavior: Bound
 import QtQuick
 import Feltmark
 import "joined.js" as Joined
+import "told.js" as Told
 
 // One of several. Up to five: rows, one Tab stop, arrows move and choose, Space chooses. More: a button that opens the
 // list (Return, Space, Alt+Down, a first letter); there arrows or first letters move, Return takes, Escape leaves it as it was.
@@ -21,7 +22,8 @@ Column {
     property bool inRow: false
     readonly property bool few: entry.choices.length <= 5
     readonly property int chosenIndex: entry.choices.indexOf(entry.value)
-    readonly property string spokenLabel: Joined.joined([entry.label, entry.unavailable ? qsTr("unavailable. %1").arg(entry.unavailable) : "", entry.error ? qsTr("error: %1").arg(entry.error) : "", entry.note], ",")
+    readonly property string spokenLabel: Joined.joined([entry.label, entry.unavailable ? qsTr("unavailable. %1").arg(entry.unavailable) : "", entry.error ? qsTr("error: %1").arg(entry.error) : "", entry.heardNote], ",")
+    readonly property string heardNote: entry.note.toLowerCase() === entry.value.toLowerCase() ? "" : entry.note
     signal chosen(string value)
 
     function focusField(): void {
@@ -34,7 +36,7 @@ Column {
         if (entry.unavailable)
             speaker.say(entry.unavailable);
         else if (index !== entry.chosenIndex) {
-            telling.before = entry.note;
+            telling.before = entry.heardNote;
             entry.chosen(entry.choices[index]);
             telling.restart();
         }
@@ -64,6 +66,15 @@ Column {
 
         property bool hintTold: false
 
+        // Once a page, also where several fields have the same.
+        function tellHint(reached: bool): void {
+            if (reached) {
+                group.hintTold = group.hintTold || Told.has(entry.hint);
+            } else {
+                Told.add(entry.hint);
+                group.hintTold = true;
+            }
+        }
         function focusRow(index: int): void {
             const row = rows.itemAt(index);
             if (row)
@@ -104,8 +115,7 @@ Column {
                     chosen: row.index === entry.chosenIndex
                     activeFocusOnTab: row.activeFocus || row.index === group.tabStop
                     Accessible.description: group.hintTold || !Theme.hints ? "" : entry.hint
-                    onActiveFocusChanged: if (!row.activeFocus)
-                        group.hintTold = true
+                    onActiveFocusChanged: group.tellHint(row.activeFocus)
                     onPicked: entry.take(row.index)
                     Keys.onDownPressed: group.step(row.index, 1)
                     Keys.onRightPressed: group.step(row.index, 1)
@@ -123,7 +133,9 @@ Column {
         opensList: true
         text: entry.value || qsTr("Not chosen")
         unavailable: entry.unavailable
-        spokenName: qsTr("%1: %2, opens a list").arg(entry.spokenLabel).arg(text)
+        spokenName: qsTr("%1: %2, opens a list").arg(entry.spokenLabel).arg(text) // a button cannot take the role of a combo box in Qt 6.4
+        Accessible.description: group.hintTold || !Theme.hints ? "" : entry.hint
+        onActiveFocusChanged: group.tellHint(opener.activeFocus)
         onActed: list.open()
         Keys.onDownPressed: event => {
             event.accepted = (event.modifiers & Qt.AltModifier) !== 0;
@@ -164,8 +176,8 @@ Column {
         interval: 0
         onTriggered: if (entry.error)
             speaker.say(entry.error)
-        else if (entry.note && entry.note !== telling.before)
-            speaker.say(entry.note)
+        else if (entry.heardNote && entry.heardNote !== telling.before)
+            speaker.say(entry.heardNote)
     }
     Speaker {
         id: speaker

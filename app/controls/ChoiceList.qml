@@ -50,7 +50,7 @@ ModalPane {
         width: parent ? (parent as Item).width : 0
         spacing: Theme.gap
         Accessible.role: Accessible.List
-        Accessible.name: pane.title
+        Accessible.name: qsTr("Choices") // the title is the dialog's
 
         Repeater {
             id: rows

@@ -32,9 +32,11 @@ ModalPane {
             menu.shell.findDestinations(text);
     }
     function go(key: string): void {
-        if (key === "")
-            return;
         pause.stop();
+        if (key === "") {
+            menu.shell.announce(list.emptyText);
+            return;
+        }
         menu.close();
         if (key.startsWith("command:"))
             menu.acted(key.slice(8));
@@ -79,6 +81,6 @@ ModalPane {
         id: pause
 
         interval: 700
-        onTriggered: menu.shell.announce(list.count === 0 ? qsTr("Nothing of that name.") : (qsTr("%1 found, first %2.").arg(menu.shell.foundInAll).arg(list.firstTitle()) + " " + more.text).trim())
+        onTriggered: menu.shell.announce(list.count === 0 ? list.emptyText : (qsTr("%1 found, first %2.").arg(menu.shell.foundInAll).arg(list.firstTitle()) + " " + more.text).trim())
     }
 }

@@ -18,7 +18,7 @@ ModalPane {
     ListEntry {
         id: list
 
-        label: dialog.title
+        label: qsTr("Newest first")
         showLabel: false
         model: dialog.messages
         emptyText: qsTr("No message yet.")

@@ -4,7 +4,7 @@ import QtQuick.Templates as T
 import Feltmark
 
 // A passphrase: shown as dots, never told to the reader; a box shows it for sighted eyes.
-// Properties: label, hint, error (spoken with the name; whoever sets it says it too). Signal: accepted(text) on Return. `text` is read by the page, clear() wipes the field.
+// Properties: label, hint, offersShow (with the box), showName (of the box), shown (also by the box of another entry), error (spoken with the name; whoever sets it says it too). Signal: accepted(text) on Return. `text` is read by the page, clear() wipes the field.
 // Use: SecretEntry { label: qsTr("Passphrase"); error: vm.error; onAccepted: t => vm.unlock(t) }
 Column {
     id: entry
@@ -12,6 +12,10 @@ Column {
     required property string label
     property string hint
     property string error
+    property bool offersShow: true
+    property string showName: qsTr("Show what is typed, %1").arg(entry.label)
+    property bool shown: false
+    readonly property alias showing: show.checked
     readonly property alias field: field
     readonly property alias text: field.text
     signal accepted(string text)
@@ -52,7 +56,7 @@ Column {
         leftPadding: Theme.gap + 4
         rightPadding: Theme.gap + 4
         verticalAlignment: TextInput.AlignVCenter
-        echoMode: show.checked ? TextInput.Normal : TextInput.Password
+        echoMode: show.checked || entry.shown ? TextInput.Normal : TextInput.Password
         inputMethodHints: Qt.ImhSensitiveData | Qt.ImhNoPredictiveText | Qt.ImhNoAutoUppercase
         activeFocusOnTab: true
         selectByMouse: true
@@ -82,8 +86,9 @@ Column {
     CheckEntry {
         id: show
 
+        visible: entry.offersShow
         text: qsTr("Show what is typed")
-        spokenName: qsTr("Show what is typed, %1").arg(entry.label)
+        spokenName: entry.showName
     }
     Notice {
         visible: entry.error !== ""

@@ -3,12 +3,14 @@ import QtQuick
 import QtQuick.Templates as T
 import Feltmark
 import "joined.js" as Joined
+import "told.js" as Told
 
 // A label, a hint, an entry that wraps and grows, a unit, and below it the error and the result.
 // Properties: label, hint (spoken on the first visit), unit, value (what the record holds), error, note, unavailable,
 // multiline (Return makes a line; Ctrl+Return accepts).
 // Signals: accepted(text) on Return and when the field is left, if the text was changed; typed(text) at each letter;
 // returned() at every Return.
+// A hint is spoken once a page, also where several fields have the same; a result that only says what was typed is not spoken.
 // What is typed stays until `value` changes to something else; with an error it stays, and the error is spoken, with
 // the label if the field was left. A new result (`note`) is spoken too.
 // Use: TextEntry { label: qsTr("Width"); unit: qsTr("cm"); value: vm.width; error: vm.widthError; onAccepted: t => vm.setWidth(t) }
@@ -72,9 +74,12 @@ Column {
             property string handedOver: entry.value
             property bool hintTold: false
             readonly property bool unsaved: area.isUnsaved()
-            readonly property string spokenName: Joined.joined([entry.label, entry.unit, entry.unavailable ? qsTr("unavailable") : "", entry.error ? qsTr("error: %1").arg(entry.error) : "", entry.note], ",")
+            readonly property string spokenName: Joined.joined([entry.label, entry.unit, entry.unavailable ? qsTr("unavailable") : "", entry.error ? qsTr("error: %1").arg(entry.error) : "", area.says(entry.note) ? "" : entry.note], ",")
             readonly property string spokenHint: entry.unavailable || (area.hintTold || !Theme.hints ? "" : entry.hint)
 
+            function says(note: string): bool {
+                return area.text.trim().toLowerCase() === note.toLowerCase();
+            }
             function isUnsaved(): bool {
                 return area.text !== area.handedOver && !area.readOnly;
             }
@@ -101,7 +106,7 @@ Column {
                     telling.restart();
                 else if (entry.error)
                     speaker.say(qsTr("%1: %2").arg(entry.label).arg(entry.error));
-                else if (entry.note && entry.note !== before)
+                else if (entry.note && entry.note !== before && !area.says(entry.note))
                     speaker.say(entry.note);
             }
 
@@ -138,12 +143,15 @@ Column {
                 entry.typed(area.text)
             onActiveFocusChanged: {
                 if (!area.activeFocus) {
+                    Told.add(entry.hint);
                     area.hintTold = true;
                     area.handOver();
                     area.deselect();
-                } else if (area.replacesAll()) {
-                    area.selectAll();
+                    return;
                 }
+                area.hintTold = Told.has(entry.hint);
+                if (area.replacesAll())
+                    area.selectAll();
             }
 
             // Reached by Tab: typing replaces what stands there. What is not handed over yet keeps its caret.

@@ -19,7 +19,10 @@ public:
         return {QStringLiteral("correct"), QStringLiteral("readBack")};
     }
 
+    [[nodiscard]] QString fieldAboveList() const override { return QStringLiteral("appliance"); }
+
 private:
+    [[nodiscard]] QString subject() const override { return text(m_hand.text); }
     [[nodiscard]] const model::Appliance *inHand() const;
     [[nodiscard]] std::vector<FieldSpec> handFields(const model::Id &id);
     [[nodiscard]] std::vector<FindingRow> findingRows() const;

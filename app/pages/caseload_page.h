@@ -16,6 +16,7 @@ public:
     void moved(const QString &row) override { m_row = row; }
     void command(const QString &name) override;
     [[nodiscard]] QStringList commands() const override { return {QStringLiteral("startVisit")}; }
+    [[nodiscard]] QString fieldAboveList() const override { return QStringLiteral("find"); }
 
 private:
     void open(const QString &row);

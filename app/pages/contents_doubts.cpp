@@ -3,6 +3,7 @@
 #include "model/contents.h"
 #include "model/lexicon.h"
 #include <algorithm>
+#include <utility>
 
 namespace app {
 
@@ -26,7 +27,8 @@ std::vector<ListRow> ContentsPage::answerRows() const {
     if (!items)
         return rows;
     for (const auto &answer : items->front().answers)
-        rows.push_back({.key = QString::number(rows.size()), .title = text(answer.words)});
+        rows.push_back(
+            {.key = QStringLiteral("%1.%2").arg(m_asked).arg(rows.size()), .title = text(answer.words)});
     return rows;
 }
 
@@ -89,8 +91,10 @@ void ContentsPage::answer(const std::string &line) {
     } else if (left > 0) {
         nextDoubt(1);
     } else {
+        const bool elsewhere = m_cameFrom && *m_cameFrom != m_place;
         toLine();
-        sayAfterFocus(tr("%1. No doubts left.").arg(words));
+        sayAfterFocus(tr("%1. No doubts left.").arg(words) +
+                      (elsewhere ? QLatin1Char(' ') + m_title + QLatin1Char('.') : QString()));
     }
 }
 
@@ -108,7 +112,8 @@ void ContentsPage::settle() {
         m_session.learn(*known);
     toLine();
     const auto left = std::ranges::count_if(record().things, isDoubtful);
-    say(left ? tr("%1 doubts left.").arg(left) : tr("No doubts left."));
+    say(left ? counted(static_cast<std::size_t>(left), tr("1 doubt left."), tr("%1 doubts left."))
+             : tr("No doubts left."));
 }
 
 void ContentsPage::nextDoubt(int by) {
@@ -124,13 +129,17 @@ void ContentsPage::nextDoubt(int by) {
     const auto count = static_cast<int>(doubtful.size());
     const int from = at == doubtful.end() ? (by > 0 ? -1 : 0) : static_cast<int>(at - doubtful.begin());
     const Thing next = *doubtful[static_cast<std::size_t>((from + by + count) % count)];
+    if (m_mode == Mode::Line && !m_cameFrom)
+        m_cameFrom = m_place;
     if (next.place)
         m_place = *next.place;
     open(next.id, Mode::Doubt);
     const QString left = counted(static_cast<std::size_t>(count), tr("1 left"), tr("%1 left"));
     if (m_mode == Mode::Doubt)
-        sayAfterFocus(
-            tr("%1 %2. Enter accepts, Down for more.").arg(questionOn(text(next.said), next), left));
+        sayAfterFocus(tr("%1 %2.").arg(questionOn(text(next.said), next), left) +
+                      (std::exchange(m_answersTold, true) || m_shell.isShortSpeech()
+                           ? QString()
+                           : QLatin1Char(' ') + tr("Enter accepts, Down for more.")));
     else
         sayAfterFocus(tr("%1 %2.").arg(questionOn(text(next.name), next), left));
 }

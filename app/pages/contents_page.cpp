@@ -1,10 +1,12 @@
 #include "app/pages/contents_page.h"
 #include "app/pages/entries.h"
 #include "app/pages/kitchen_page.h"
+#include "app/viewmodels/sentences.h"
 #include "model/contents.h"
 #include "model/planning.h"
 #include "reports/kitchen_figure.h"
 #include <algorithm>
+#include <utility>
 
 namespace app {
 
@@ -87,7 +89,7 @@ void ContentsPage::refresh() {
     m_kicker = places.empty()
                    ? tr("No place yet: begin with the kitchen.")
                    : tr("Kitchen contents, place %1 of %2").arg(placeIndex() + 1).arg(places.size());
-    m_title = places.empty() ? QString() : text(model::placeWords(record(), m_place));
+    m_title = places.empty() ? QString() : capital(text(model::placeWords(record(), m_place)));
     switch (m_mode) {
     case Mode::Line:
         showLine(places.size());
@@ -126,7 +128,9 @@ std::vector<ListRow> ContentsPage::thingRows() const {
 }
 
 void ContentsPage::showLine(std::size_t places) {
-    const QString none = places == 0 ? tr("There is no place yet. Alt+5 opens the kitchen.") : QString();
+    const QString none = places == 0 ? tr("There is no place yet. %1 opens the kitchen.")
+                                           .arg(m_shell.keys()->keyOrTitle(QStringLiteral("step5")))
+                                     : QString();
     setFields({{{.key = "line",
                  .label = tr("What stands here"),
                  .hint = tr("A comma ends a thing. Say how many, how often, glass or heavy."),
@@ -146,6 +150,7 @@ void ContentsPage::showLine(std::size_t places) {
 }
 
 void ContentsPage::showThing() {
+    m_title = tr("%1, %2").arg(text(thingInHand()->name), text(model::placeWords(record(), m_place)));
     setFields(thingFields(m_thing));
     m_actions.setRows({{.key = "done", .title = tr("Done, back to the shelf"), .primary = true},
                        {.key = "remove", .title = tr("Remove this thing")}});
@@ -233,7 +238,9 @@ void ContentsPage::takeLine(const QString &line) {
         said << tr("%1 removed").arg(result->removed.size());
     for (const auto &name : result->notFound)
         said << tr("no %1 here").arg(text(name));
-    said << (doubts ? tr("%1 to ask, F3").arg(doubts) : tr("no doubts"));
+    said << (doubts
+                 ? tr("%1 to ask, %2").arg(doubts).arg(m_shell.keys()->keyOrTitle(QStringLiteral("nextGap")))
+                 : tr("no doubts"));
     say(tr("%1. Place %2 of %3.")
             .arg(said.join(QStringLiteral(", ")))
             .arg(placeIndex() + 1)
@@ -271,13 +278,30 @@ void ContentsPage::removeInHand() {
     toLine();
 }
 
+/// Doubts are asked where they stand; then it goes on where she was.
 void ContentsPage::toLine() {
+    if (m_cameFrom)
+        m_place = *std::exchange(m_cameFrom, {});
     open({}, Mode::Line);
+}
+
+QString ContentsPage::subject() const {
+    switch (m_mode) {
+    case Mode::Line:
+        return text(m_place.text);
+    case Mode::Thing:
+    case Mode::Doubt:
+        return text(m_thing.text);
+    case Mode::List:
+        return {};
+    }
+    return {};
 }
 
 void ContentsPage::open(const Id &thing, Mode mode) {
     m_thing = thing;
     m_mode = mode;
+    ++m_asked;
     refresh();
     switch (m_mode) {
     case Mode::Line:
@@ -287,7 +311,8 @@ void ContentsPage::open(const Id &thing, Mode mode) {
         emit focusField(QStringLiteral("asLine"));
         break;
     case Mode::Doubt:
-        emit focusRow(QStringLiteral("0"));
+        if (!m_rows.rows().empty())
+            emit focusRow(m_rows.rows().front().key);
         break;
     case Mode::List:
         emit focusField(QStringLiteral("list"));
@@ -303,7 +328,7 @@ void ContentsPage::activated(const QString &row) {
         return;
     }
     const auto items = model::parseContents(thingInHand()->said, m_session.lexicon());
-    const auto at = row.toUInt();
+    const auto at = row.section(QLatin1Char('.'), -1).toUInt();
     if (items && at < items->front().answers.size())
         answer(items->front().answers[at].line);
 }
@@ -330,7 +355,9 @@ void ContentsPage::step(int by) {
     const auto places = placeRows(record());
     const int to = placeIndex() + by;
     if (to < 0 || to >= static_cast<int>(places.size())) {
-        say(by > 0 ? tr("This is the last place. Alt+7 opens the plan.") : tr("This is the first place."));
+        say(by > 0 ? tr("This is the last place. %1 opens the plan.")
+                         .arg(m_shell.keys()->keyOrTitle(QStringLiteral("step7")))
+                   : tr("This is the first place."));
         return;
     }
     m_place = {places[static_cast<std::size_t>(to)].key.toStdString()};

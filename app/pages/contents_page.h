@@ -18,8 +18,10 @@ public:
     void moved(const QString &row) override { m_row = row; }
     void command(const QString &name) override;
     [[nodiscard]] QStringList commands() const override;
+    [[nodiscard]] QString fieldAboveList() const override { return QStringLiteral("line"); }
 
 private:
+    [[nodiscard]] QString subject() const override;
     /// What the page is for at the moment. A thing in hand is corrected or asked about.
     enum class Mode { Line, Thing, Doubt, List };
 
@@ -49,6 +51,9 @@ private:
     model::Id &m_place; // kept while other pages are shown
     model::Id m_thing;  // the thing in hand
     Mode m_mode = Mode::Line;
+    std::optional<model::Id> m_cameFrom; // the place where she asked for the doubts
+    int m_asked = 0; // questions so far: the answers of another one are other rows, which are heard
+    bool m_answersTold = false; // how an answer is taken was said
     QString m_row, m_list;
     std::vector<model::ListedLine> m_listed;
 };

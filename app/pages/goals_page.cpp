@@ -99,6 +99,11 @@ std::vector<PageViewModel::FieldSpec> GoalsPage::goalFields(const Id &id) {
     return fields;
 }
 
+/// A goal is whole with its sentence, five levels and a day to look at it again.
+bool GoalsPage::isGap(const FormField &field) const {
+    return PageViewModel::isGap(field) || field.value.isEmpty();
+}
+
 void GoalsPage::refresh() {
     const auto &goals = record().goals;
     const auto inHand = std::ranges::find(goals, m_goal, &Goal::id);

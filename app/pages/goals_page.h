@@ -20,6 +20,8 @@ public:
     [[nodiscard]] QStringList commands() const override { return {QStringLiteral("correct")}; }
 
 private:
+    [[nodiscard]] QString subject() const override { return text(m_goal.text); }
+    [[nodiscard]] bool isGap(const FormField &field) const override;
     [[nodiscard]] std::vector<FieldSpec> goalFields(const model::Id &id);
 
     model::Id m_goal;

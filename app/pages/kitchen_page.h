@@ -28,7 +28,10 @@ public:
     }
     void moved(const QString &row) override { m_row = row; }
 
+    [[nodiscard]] QString fieldAboveList() const override { return QStringLiteral("units"); }
+
 private:
+    [[nodiscard]] QString subject() const override { return text(m_hand.text); }
     [[nodiscard]] const model::Unit *unitInHand() const;
     [[nodiscard]] const model::Place *placeInHand() const;
     [[nodiscard]] std::vector<FieldSpec> newUnitFields();

@@ -34,6 +34,8 @@ private:
     void showRows();
     void writeSheet();
 
+    [[nodiscard]] QString subject() const override { return text(m_key); }
+
     std::string m_key; // of the mark in hand; empty: none
     QString m_row;
 };

@@ -141,8 +141,8 @@ void MarkerTestPage::begin() {
     else
         m_begun = true;
     refresh();
-    emit focusTrial();
-    sayTrial(tr("Headphones on."));
+    emit focusTrial(); // which says the slots
+    say(tr("Headphones on."));
 }
 
 void MarkerTestPage::answer(TouchAnswer given) {

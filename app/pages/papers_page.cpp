@@ -2,6 +2,7 @@
 #include "app/pages/background.h"
 #include "app/pages/entries.h"
 #include "app/pages/papers_folder.h"
+#include "app/pages/unprintable.h"
 #include <QDir>
 #include <QPointer>
 #include <QRegularExpression>
@@ -135,7 +136,8 @@ void PapersPage::make() {
 void PapersPage::take(Result<std::vector<reports::Paper>> made) {
     m_working = false;
     if (!made) {
-        m_shell.endWork(text(made.error().sentence));
+        const QString sentence = text(made.error().sentence);
+        m_shell.endWork(sentence + whereTheyStand(sentence, record()));
         refresh();
         return;
     }

@@ -28,6 +28,7 @@ public:
     void stopWork() override { *m_stop = true; }
 
 private:
+    [[nodiscard]] QString subject() const override { return m_weights ? QString() : m_row; }
     /// The kitchen with its plan and what it goes by: of both clients where they share it.
     [[nodiscard]] const model::Case &planned() const { return m_session.planRecord(); }
     [[nodiscard]] std::vector<FindingRow> sharingRows() const;

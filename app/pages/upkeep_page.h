@@ -20,6 +20,7 @@ public:
     [[nodiscard]] QStringList commands() const override { return {QStringLiteral("correct")}; }
 
 private:
+    [[nodiscard]] QString subject() const override { return m_settings ? QString() : m_row; }
     [[nodiscard]] const model::Thing *thingInHand() const;
     [[nodiscard]] std::vector<FieldSpec> dateFields(const model::Thing &thing);
     [[nodiscard]] FieldSpec dayField(const char *key, const QString &label,

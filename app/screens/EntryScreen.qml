@@ -90,6 +90,7 @@ PageView {
             label: qsTr("Your name")
             hint: qsTr("As it shall stand on the papers")
             error: page.errorOf("author")
+            onReturned: first.focusField()
         }
         SecretEntry {
             id: first
@@ -97,12 +98,16 @@ PageView {
             label: qsTr("New passphrase")
             hint: qsTr("At least 15 letters")
             error: page.errorOf("first")
+            offersShow: false // nothing stands between the two: who types the second blind would tick it
+            shown: second.showing
+            onAccepted: second.focusField()
         }
         SecretEntry {
             id: second
 
             label: qsTr("The same passphrase again")
             error: page.errorOf("second")
+            showName: qsTr("Show what is typed, both passphrases")
             onAccepted: page.entry.create(author.text, first.text, second.text)
         }
         ActionButton {

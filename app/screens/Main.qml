@@ -1,6 +1,7 @@
 pragma ComponentBehavior: Bound
 import QtQuick
 import Feltmark
+import "../controls/told.js" as Told
 
 // The window: steps at the left (from 60 em), the page, the message line. All keys of the shell are bound here.
 Window {
@@ -101,11 +102,12 @@ Window {
     }
     function emptyPage(): void {
         loader.source = "";
-        message.focusLine();
+        holder.forceActiveFocus(); // silent: another page may follow at once; if none does, rescue goes on from here
     }
     function loadPage(): void {
         window.stepsOpen = false;
         window.closeDialogs();
+        Told.forget();
         if (window.shell.page === "")
             window.emptyPage();
         else

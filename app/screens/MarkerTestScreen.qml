@@ -1,7 +1,7 @@
 import QtQuick
 import Feltmark
 
-// The marker test: a standard page with the trial in hand, which has the answering keys.
+// The marker test: a standard page with the trial in hand at its top, which has the answering keys.
 StandardScreen {
     id: page
 
@@ -19,7 +19,7 @@ StandardScreen {
         }
     }
 
-    more: [
+    first: [
         TrialKeys {
             id: trial
 

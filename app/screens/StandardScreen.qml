@@ -13,11 +13,14 @@ PageView {
     property alias more: more.data
     // At the end of the right pane, or of the one column.
     property alias tail: tail.data
+    // Above the fields: what is in hand.
+    property alias first: first.data
 
-    // What is typed is taken first.
+    // What is typed is taken first: a field hands it over when it loses the focus.
     function leave(): void {
-        page.focusHeading();
+        quiet.forceActiveFocus();
         page.vm.goBack();
+        settled.restart();
     }
 
     title: page.vm.title || page.shell.pageTitle
@@ -89,9 +92,31 @@ PageView {
                 page.bringUp(why);
         }
     }
+    // Nothing was left, and nothing else has taken the focus.
+    Timer {
+        id: settled
+
+        interval: 30
+        onTriggered: if (quiet.activeFocus)
+            page.focusHeading()
+    }
+    Item {
+        id: quiet
+    }
+    Column {
+        id: first
+
+        width: parent ? (parent as Item).width : 0
+        spacing: 2 * Theme.gap
+    }
     FormView {
         id: form
 
+        Keys.onDownPressed: event => {
+            event.accepted = page.vm.fieldAboveList !== "" && form.keyInHand() === page.vm.fieldAboveList && list.visible && list.count > 0;
+            if (event.accepted)
+                list.focusCurrent();
+        }
         model: page.vm.form
         onEdited: (key, value) => page.vm.edit(key, value)
         onTyping: (key, text) => page.vm.typing(key, text)

@@ -14,6 +14,7 @@
 #include "app/pages/upkeep_page.h"
 #include "app/viewmodels/page_help.h"
 #include "app/viewmodels/partner_lines.h"
+#include "app/viewmodels/sentences.h"
 #include "app/viewmodels/visit_steps.h"
 #include "model/planning.h"
 #include <QCoreApplication>
@@ -112,6 +113,8 @@ bool AppShell::openPage(const QString &key) {
         m_place = {key.mid(6).toStdString()};
         return openPage(QStringLiteral("contents"));
     }
+    if (key.startsWith(QLatin1String("act:")))
+        return pressOnPage(key.mid(4));
     if (key.startsWith(QLatin1String("thing:")))
         return openThing(key.mid(6));
     if (key.startsWith(QLatin1String("open:"))) {
@@ -144,12 +147,13 @@ bool AppShell::openPage(const QString &key) {
     m_pageModel = model.get();
     connect(m_pageModel, &PageViewModel::refreshed, this, &AppShell::partnerChanged);
     m_pageModel->startAtRow(std::exchange(m_startRow, {}));
-    show({key,
-          kind->second.title,
-          screen(screenOf(key)),
-          {{QStringLiteral("vm"), QVariant::fromValue(m_pageModel)}},
-          helpFor(key)});
-    m_pageModel->refresh();
+    prepare({key,
+             kind->second.title,
+             screen(screenOf(key)),
+             {{QStringLiteral("vm"), QVariant::fromValue(m_pageModel)}},
+             helpFor(key, *keys())});
+    m_pageModel->refresh(); // before it is shown: the row that it starts at is there then
+    emit pageOpened();
     m_shownPages.push_back(std::move(model));
     if (m_shownPages.size() > 1) // the page before still finishes its last event
         m_shownPages.front().release()->deleteLater(), m_shownPages.erase(m_shownPages.begin());
@@ -161,6 +165,20 @@ bool AppShell::openPage(const QString &key) {
 bool AppShell::openWhereItWasLocked() {
     const auto left = std::exchange(m_left, {});
     return left && m_kinds.contains(left->page) && m_session.openClient(left->client) && openPage(left->page);
+}
+
+bool AppShell::pressOnPage(const QString &action) {
+    if (!m_pageModel)
+        return false;
+    const auto &rows = m_pageModel->actions()->rows();
+    const auto row = std::ranges::find(rows, action, &ActionRow::key);
+    if (row == rows.end())
+        return false;
+    if (row->unavailable.isEmpty())
+        m_pageModel->act(action);
+    else
+        say(row->unavailable);
+    return true;
 }
 
 bool AppShell::openThing(const QString &id) {
@@ -186,7 +204,7 @@ void AppShell::showEntry() {
           m_entry->stage() == QLatin1String("unlock") ? tr("Unlock the records") : tr("Make new records"),
           screen("EntryScreen"),
           {{QStringLiteral("entry"), QVariant::fromValue(m_entry)}},
-          helpFor(QStringLiteral("entry"))});
+          helpFor(QStringLiteral("entry"), *keys())});
     m_shownPages.push_back(std::move(entry));
     while (m_shownPages.size() > 1) {
         m_shownPages.front().release()->deleteLater();
@@ -201,7 +219,7 @@ void AppShell::showSettings() {
           tr("Settings"),
           screen("SettingsScreen"),
           {{QStringLiteral("settings"), QVariant::fromValue(&m_settings)}},
-          helpFor(QStringLiteral("settings"))});
+          helpFor(QStringLiteral("settings"), *keys())});
 }
 
 void AppShell::closeRecord() {
@@ -238,7 +256,7 @@ void AppShell::refreshRail() {
 /// The first page has a help for each of its stages.
 QString AppShell::helpText() const {
     return page() == QLatin1String("entry") && m_entry->stage() != QLatin1String("unlock")
-               ? helpFor(QStringLiteral("entry-") + m_entry->stage())
+               ? helpFor(QStringLiteral("entry-") + m_entry->stage(), m_keyNames)
                : ShellViewModel::helpText();
 }
 
@@ -269,11 +287,9 @@ QString AppShell::whereAmI(const QString &field) const {
     QString saved = m_session.isPractice() ? tr("Practice: nothing is kept.") : tr("All saved.");
     if (const auto *visit = m_session.visit())
         saved += QLatin1Char(' ') + tr("Visit %1. %2").arg(visit->number).arg(timeLeft(*visit)).trimmed();
-    QString where = ShellViewModel::whereAmI(field);
-    if (m_pageModel && !m_pageModel->kicker().isEmpty())
-        where += QLatin1Char(' ') + m_pageModel->kicker() +
-                 (m_pageModel->kicker().endsWith(QLatin1Char('.')) ? QString() : QStringLiteral("."));
-    return where + QLatin1Char(' ') + saved;
+    const QString title = m_pageModel ? m_pageModel->title() : QString();
+    const QString kicker = m_pageModel ? m_pageModel->kicker() : QString();
+    return sentencesOnce({clientName(), stepLine(), title, field, kicker, saved});
 }
 
 QStringList AppShell::partnerLines() const {
@@ -282,6 +298,16 @@ QStringList AppShell::partnerLines() const {
     if (!m_pageModel || !m_session.hasClient())
         return {tr("This page is not shown to others.")};
     return app::partnerLines(page(), pageTitle(), *m_pageModel, m_session.record(), m_session.otherClient());
+}
+
+std::vector<ListRow> AppShell::pageActions() const {
+    std::vector<ListRow> rows;
+    if (m_pageModel)
+        for (const ActionRow &action : m_pageModel->actions()->rows())
+            rows.push_back({.key = QStringLiteral("act:") + action.key,
+                            .title = action.title,
+                            .facts = action.unavailable.isEmpty() ? tr("on this page") : action.unavailable});
+    return rows;
 }
 
 void AppShell::findDestinations(const QString &filter) {
@@ -319,6 +345,9 @@ void AppShell::findDestinations(const QString &filter) {
                     add(QStringLiteral("thing:") + text(thing.id.text), text(thing.name),
                         text(model::placeWords(m_session.record(), *thing.place)));
     }
+    if (!wanted.isEmpty())
+        for (const ListRow &action : pageActions())
+            add(action.key, action.title, action.facts);
     if (m_session.isOpen() && !wanted.isEmpty())
         if (const auto clients = m_session.caseload())
             for (const auto &client : *clients)

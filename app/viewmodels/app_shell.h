@@ -31,6 +31,7 @@ public:
     [[nodiscard]] QString whereAmI(const QString &field) const override;
     [[nodiscard]] QStringList partnerLines() const override;
     void findDestinations(const QString &filter) override;
+    [[nodiscard]] std::vector<ListRow> pageActions() const override;
     void stopWork() override;
 
     bool eventFilter(QObject *watched, QEvent *event) override;
@@ -48,6 +49,7 @@ private:
     };
     void definePages(PageImageProvider &pictures);
     bool openThing(const QString &id);
+    bool pressOnPage(const QString &action);
     void showEntry();
     void showSettings();
     void refreshRail();
@@ -55,6 +57,7 @@ private:
     void waitForIdle();
     bool openWhereItWasLocked();
 
+    const KeyModel &m_keyNames = *keys();
     Session m_session;
     std::filesystem::path m_folder;
     model::KeyCost m_cost;

@@ -72,6 +72,11 @@ QString KeyModel::titleOf(const QString &command) const {
     return {};
 }
 
+QString KeyModel::keyOrTitle(const QString &command) const {
+    const QString key = keyOf(command);
+    return key.isEmpty() ? titleOf(command) : key;
+}
+
 QString KeyModel::keyOf(const QString &command) const {
     return sequencesOf(command).value(0);
 }

@@ -27,6 +27,8 @@ public:
 
     /// The first key of a command in words, empty if it is switched off or unknown.
     Q_INVOKABLE [[nodiscard]] QString keyOf(const QString &command) const;
+    /// The first key of a command, or what the command does where its key is switched off.
+    [[nodiscard]] QString keyOrTitle(const QString &command) const;
     /// "Undo: Ctrl+Z", a line for each command.
     [[nodiscard]] QStringList lines() const;
     Q_INVOKABLE [[nodiscard]] QString titleOf(const QString &command) const;

@@ -3,6 +3,16 @@
 #include <algorithm>
 
 namespace app {
+namespace {
+
+/// "Name: Ada", "Seizures? yes", or the label alone.
+QString withValue(const QString &label, const QString &value) {
+    if (value.isEmpty())
+        return label;
+    return label + (label.endsWith(QLatin1Char('?')) ? QStringLiteral(" ") : QStringLiteral(": ")) + value;
+}
+
+} // namespace
 
 PageViewModel::PageViewModel(Session &session, ShellViewModel &shell) : m_session(session), m_shell(shell) {
     connect(&session, &Session::changed, this, [this] {
@@ -17,38 +27,39 @@ void PageViewModel::edit(const QString &key, const QString &value) {
     if (spec == m_fields.end() || !spec->write)
         return;
     const auto write = spec->write; // the fields may be replaced while the record changes
-    const QString label = spec->field.label;
+    const QString words = withValue(spec->field.label, value);
+    const QString name = fieldName(key);
+    const QString draft = draftName(key);
     model::Case after = m_session.hasClient() ? record() : model::Case{};
     if (const auto written = write(after, value); !written) {
         refuse(key, value, text(written.error().sentence));
         return;
     }
-    m_pending.erase(key);
+    m_pending.erase(name);
     m_refusedLast.clear();
-    m_session.keepDraft(draftName(key), {});
+    m_session.keepDraft(draft, {});
     if (m_session.hasClient())
-        change(value.isEmpty() ? label : label + QStringLiteral(": ") + value, "field." + key.toStdString(),
-               [&](model::Case &record) { record = after; });
+        change(words, "field." + key.toStdString(), [&](model::Case &record) { record = after; });
     refresh();
 }
 
 void PageViewModel::refuse(const QString &key, const QString &typed, const QString &sentence) {
-    m_pending[key] = {typed, sentence};
-    m_refusedLast = key;
-    m_typedHere.insert(key);
+    m_pending[fieldName(key)] = {typed, sentence};
+    m_refusedLast = fieldName(key);
+    m_typedHere.insert(fieldName(key));
     m_session.keepDraft(draftName(key), typed);
     showFields();
 }
 
 QString PageViewModel::takeBackRefused() {
     const auto refused = m_pending.find(m_refusedLast);
-    const auto spec =
-        std::ranges::find_if(m_fields, [this](const FieldSpec &s) { return s.field.key == m_refusedLast; });
+    const auto spec = std::ranges::find_if(
+        m_fields, [this](const FieldSpec &s) { return fieldName(s.field.key) == m_refusedLast; });
     m_refusedLast.clear();
     if (refused == m_pending.end() || spec == m_fields.end())
         return {};
-    const QString words = spec->field.label + QStringLiteral(": ") + refused->second.typed;
-    m_session.keepDraft(draftName(refused->first), {});
+    const QString words = withValue(spec->field.label, refused->second.typed);
+    m_session.keepDraft(draftName(spec->field.key), {});
     m_pending.erase(refused);
     showFields();
     return words;
@@ -71,8 +82,23 @@ void PageViewModel::nextGap(const QString &from, int by) {
             return;
         }
     }
-    say(here != fields.end() && isGap(*here) ? tr("Nothing else is open on this page.")
-                                             : tr("Nothing is open on this page."));
+    say((here != fields.end() && isGap(*here) ? tr("Nothing else is open on this page.")
+                                              : tr("Nothing is open on this page.")) +
+        nextStepWords());
+}
+
+/// " Alt+3: Touch." on the page of a step with another behind it; else nothing.
+QString PageViewModel::nextStepWords() const {
+    const auto &steps = m_shell.steps()->rows();
+    const auto here = std::ranges::find(steps, m_shell.page(), &Step::key);
+    if (here == steps.end() || here->number == 0)
+        return {};
+    const auto next = std::ranges::find(steps, here->number + 1, &Step::number);
+    if (next == steps.end())
+        return {};
+    return QLatin1Char(' ') +
+           tr("%1: %2.").arg(m_shell.keys()->keyOrTitle(QStringLiteral("step%1").arg(next->number)),
+                             next->title);
 }
 
 void PageViewModel::goBack() {
@@ -86,7 +112,7 @@ void PageViewModel::goBack() {
 }
 
 void PageViewModel::typing(const QString &key, const QString &typed) {
-    m_typedHere.insert(key);
+    m_typedHere.insert(fieldName(key));
     m_session.keepDraft(draftName(key), typed);
 }
 
@@ -94,9 +120,9 @@ void PageViewModel::setFields(std::vector<FieldSpec> fields) {
     m_fields = std::move(fields);
     for (const auto &spec : m_fields) {
         const QString kept = m_session.draft(draftName(spec.field.key));
-        if (!kept.isEmpty() && !m_typedHere.contains(spec.field.key) && !m_pending.contains(spec.field.key))
-            m_pending[spec.field.key] = {kept,
-                                         tr("Typed before and not taken yet. Press Return to take it.")};
+        const QString name = fieldName(spec.field.key);
+        if (!kept.isEmpty() && !m_typedHere.contains(name) && !m_pending.contains(name))
+            m_pending[name] = {kept, tr("Typed before and not taken yet. Press Return to take it.")};
     }
     showFields();
 }
@@ -107,7 +133,7 @@ void PageViewModel::showFields() {
         FormField field = spec.field;
         if (spec.read)
             field.value = spec.read();
-        if (const auto found = m_pending.find(field.key); found != m_pending.end()) {
+        if (const auto found = m_pending.find(fieldName(field.key)); found != m_pending.end()) {
             field.value = found->second.typed;
             field.error = found->second.sentence;
         }
@@ -128,7 +154,7 @@ bool PageViewModel::change(const QString &words, const std::string &what, const 
 }
 
 void PageViewModel::clearField(const QString &key) {
-    m_pending.erase(key);
+    m_pending.erase(fieldName(key));
     m_session.keepDraft(draftName(key), {});
     std::vector<FormField> rows = m_form.rows();
     const auto found = std::ranges::find(rows, key, &FormField::key);
@@ -141,9 +167,14 @@ void PageViewModel::clearField(const QString &key) {
     m_form.setRows(std::move(rows));
 }
 
+QString PageViewModel::fieldName(const QString &key) const {
+    const QString about = subject();
+    return about.isEmpty() ? key : about + QLatin1Char('/') + key;
+}
+
 QString PageViewModel::draftName(const QString &key) const {
     return (m_session.hasClient() ? text(record().client.id.text) : QString()) + QLatin1Char('/') +
-           m_shell.page() + QLatin1Char('/') + key;
+           m_shell.page() + QLatin1Char('/') + fieldName(key);
 }
 
 } // namespace app

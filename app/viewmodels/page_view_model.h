@@ -25,6 +25,7 @@ class PageViewModel : public QObject {
     Q_PROPERTY(QString rowsEmpty READ rowsEmpty NOTIFY refreshed)
     Q_PROPERTY(QStringList commands READ commands CONSTANT)
     Q_PROPERTY(QString startRow READ startRow CONSTANT)
+    Q_PROPERTY(QString fieldAboveList READ fieldAboveList CONSTANT)
     Q_PROPERTY(QVariantMap drawing READ drawing NOTIFY refreshed)
     Q_PROPERTY(QString picture READ picture NOTIFY refreshed)
     Q_PROPERTY(QString pictureWords READ pictureWords NOTIFY refreshed)
@@ -49,6 +50,8 @@ public:
     /// The row that takes the focus when the page opens; empty: the heading does.
     [[nodiscard]] QString startRow() const { return m_startRow; }
     void startAtRow(const QString &key) { m_startRow = key; }
+    /// The field above the list from which Down goes into the list; empty: none.
+    [[nodiscard]] virtual QString fieldAboveList() const { return {}; }
     /// The kitchen's front view: boxes, width and height in mm; empty: no drawing on this page.
     [[nodiscard]] QVariantMap drawing() const { return m_drawing; }
     /// A page of a paper as a picture, and the paper's words line by line.
@@ -96,6 +99,9 @@ signals:
     void focusTrial();
 
 protected:
+    /// What the fields are about, if the page shows one of several, such as a thing: a draft is kept for it
+    /// alone.
+    [[nodiscard]] virtual QString subject() const { return {}; }
     /// A field that waits for something: refused, or yes or no not asked.
     [[nodiscard]] virtual bool isGap(const FormField &field) const;
     /// One field: how it looks, how it reads the record, how it changes it. `write` fails with the sentence
@@ -142,14 +148,16 @@ private:
     struct Pending {
         QString typed, sentence;
     };
+    [[nodiscard]] QString fieldName(const QString &key) const;
     [[nodiscard]] QString draftName(const QString &key) const;
+    [[nodiscard]] QString nextStepWords() const;
     void showFields();
 
     QString m_startRow, m_picture, m_pictureWords, m_trialWords, m_trialDetail;
     QStringList m_reading;
     QVariantList m_charts;
     std::vector<FieldSpec> m_fields;
-    std::map<QString, Pending> m_pending;
+    std::map<QString, Pending> m_pending; // by fieldName(), as the following
     QString m_refusedLast;
     std::set<QString> m_typedHere; // while the page is open: no draft of before
 };

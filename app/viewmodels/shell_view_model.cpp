@@ -1,5 +1,6 @@
 #include "app/viewmodels/shell_view_model.h"
 #include "app/local_words.h"
+#include "app/viewmodels/sentences.h"
 #include "model/contrast.h"
 #include <QColor>
 #include <QTimer>
@@ -194,11 +195,7 @@ void ShellViewModel::redo() {
 }
 
 QString ShellViewModel::whereAmI(const QString &field) const {
-    QStringList parts;
-    for (const QString &part : {m_clientName, stepLine(), field})
-        if (!part.isEmpty())
-            parts << part;
-    return parts.join(QStringLiteral(". ")) + QLatin1Char('.');
+    return sentencesOnce({m_clientName, stepLine(), field});
 }
 
 void ShellViewModel::findDestinations(const QString &filter) {
@@ -217,6 +214,9 @@ void ShellViewModel::findDestinations(const QString &filter) {
 
 void ShellViewModel::findCommands(const QString &filter, const QStringList &ofPage) {
     std::vector<ListRow> found;
+    for (ListRow &action : pageActions())
+        if (action.title.contains(filter.trimmed(), Qt::CaseInsensitive))
+            found.push_back(std::move(action));
     for (const bool fromPage : {true, false})
         for (const KeyCommand &command : m_keys.rows())
             if (ofPage.contains(command.key) == fromPage &&
@@ -294,10 +294,14 @@ void ShellViewModel::closeRecord() {
 }
 
 void ShellViewModel::show(Page page) {
+    prepare(std::move(page));
+    emit pageOpened();
+}
+
+void ShellViewModel::prepare(Page page) {
     m_page = std::move(page);
     markHere();
     emit changed();
-    emit pageOpened();
 }
 
 void ShellViewModel::setLocked(bool locked) {

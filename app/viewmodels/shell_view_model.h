@@ -177,7 +177,11 @@ protected:
     /// Fills `destinations`: what begins with `wanted` first, and the first fifteen once something is typed.
     /// A list that is long at each letter keeps a screen reader busy.
     void showFound(std::vector<ListRow> found, const QString &wanted);
+    /// The buttons of the page in hand, as rows for the two menus; goTo() of their keys presses them.
+    [[nodiscard]] virtual std::vector<ListRow> pageActions() const { return {}; }
     void show(Page page);
+    /// Makes it the page in hand, whose fields and rows may be filled then; pageOpened() shows it.
+    void prepare(Page page);
     void setLocked(bool locked);
     [[nodiscard]] const std::vector<Page> &pages() const { return m_pages; }
 

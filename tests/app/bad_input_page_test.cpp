@@ -1,6 +1,8 @@
 #include "app/pages/plan_page.h"
+#include "app/pages/unprintable.h"
 #include "app/session.h"
 #include "model/kit.h"
+#include "model/planning.h"
 #include <QTest>
 #include <gmock/gmock.h>
 
@@ -159,6 +161,21 @@ INSTANTIATE_TEST_SUITE_P(
                                },
                                "Plan ready"}),
     [](const auto &one) { return std::string(one.param.name); });
+
+TEST(WhereTheyStand, namesTheThingsWhoseCharactersNoFontHas) {
+    model::Case record;
+    addShelf(record);
+    add(record, "rice, \xF0\x9F\x8D\x85 sauce");
+    const QString tomato = "No font on this computer has \xF0\x9F\x8D\x85 (U+1F345).";
+    EXPECT_EQ(whereTheyStand(tomato, record), " In: \xF0\x9F\x8D\x85 sauce.");
+    record.things.back().place = record.places[0].id;
+    EXPECT_EQ(whereTheyStand(tomato, record), " In: \xF0\x9F\x8D\x85 sauce, larder, shelf.");
+    EXPECT_EQ(whereTheyStand("No font on this computer has it (U+1F346).", record), "");
+    EXPECT_EQ(whereTheyStand("Disk full.", record), "");
+    for (int i = 0; i < 5; ++i)
+        record.things.emplace_back().name = "\xF0\x9F\x8D\x85 " + std::to_string(i);
+    EXPECT_TRUE(whereTheyStand(tomato, record).endsWith(" And 3 more."));
+}
 
 } // namespace
 } // namespace app

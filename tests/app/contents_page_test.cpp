@@ -107,6 +107,56 @@ TEST_F(Contents, aThingIsCorrectedByItsOwnLine) {
     EXPECT_EQ(here().back().name, "honey");
 }
 
+TEST_F(Contents, doubtsLeadBackToThePlaceWhereTheyWereAskedFor) {
+    page.edit("line", "flower");
+    const QString first = page.title();
+    page.act("next");
+    const QString second = page.title();
+    ASSERT_NE(first, second);
+    page.command("nextGap");
+    page.activated(page.rows()->rows().front().key);
+    EXPECT_EQ(page.title(), second);
+    EXPECT_EQ(page.title().at(0), page.title().at(0).toUpper()) << "a heading";
+}
+
+TEST_F(Contents, eachQuestionHasAnswersOfItsOwn) {
+    page.edit("line", "ajvar");
+    page.command("nextGap");
+    const QString shape = page.rows()->rows().front().key;
+    page.activated(shape);
+    EXPECT_EQ(titles().front(), "medium");
+    EXPECT_NE(page.rows()->rows().front().key, shape) << "the same row would not be heard again";
+}
+
+TEST_F(Contents, whatIsTypedForOneThingStaysWithThatThing) {
+    const QString one = page.rows()->rows().at(0).key;
+    const QString other = page.rows()->rows().at(1).key;
+    page.activated(one);
+    page.edit("width", "wide"); // refused
+    page.typing("depth", "1");  // not taken yet
+    EXPECT_EQ(field("width"), "wide");
+    page.activated(other);
+    EXPECT_NE(field("width"), "wide");
+    EXPECT_NE(field("depth"), "1");
+    page.activated(one);
+    EXPECT_EQ(field("width"), "wide");
+    ContentsPage again{session, shell, place};
+    again.refresh();
+    again.activated(other);
+    EXPECT_EQ(again.form()->rows().at(5).error, "") << again.form()->rows().at(5).key.toStdString();
+    again.activated(one);
+    EXPECT_NE(again.form()->rows().at(5).error, "") << "it comes back with the page";
+}
+
+TEST_F(Contents, aLineRefusedHereIsNotThatOfTheNextPlace) {
+    page.edit("line", "(((");
+    const QString refused = field("line");
+    page.act("next");
+    EXPECT_EQ(field("line"), "");
+    page.act("back");
+    EXPECT_EQ(field("line"), refused);
+}
+
 TEST_F(Contents, aListIsShownBeforeItIsTakenAndNamesItsErrorsByLine) {
     const auto before = session.record().things.size();
     page.act("list");

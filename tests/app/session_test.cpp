@@ -234,8 +234,69 @@ TEST(AppShell, everyPageHasHelpOfItsOwn) {
     for (const char *page :
          {"entry", "caseload", "client", "safety", "sight", "touch", "reach", "kitchen", "appliances",
           "contents", "plan", "goals", "papers", "followup", "progress", "settings"})
-        helps.insert(helpFor(page));
+        helps.insert(helpFor(page, KeyModel()));
     EXPECT_EQ(helps.size(), 16U);
+}
+
+TEST(AppShell, helpNamesTheKeysAsTheyAreSet) {
+    KeyModel keys;
+    EXPECT_THAT(helpFor("plan", keys).toStdString(), testing::HasSubstr("F7 says why"));
+    ASSERT_EQ(keys.setSequences("why", "F4"), "");
+    ASSERT_EQ(keys.setSequences("goTo", ""), "");
+    const std::string changed = helpFor("plan", keys).toStdString();
+    EXPECT_THAT(changed, testing::HasSubstr("F4 says why"));
+    EXPECT_THAT(changed, testing::Not(testing::HasSubstr("Ctrl+G")));
+    for (const char *page : {"entry", "caseload", "client", "safety", "reading", "markertest", "markerkit",
+                             "kitchen", "appliances", "contents", "plan", "goals", "upkeep", "settings"})
+        EXPECT_FALSE(helpFor(page, keys).contains('{')) << page;
+}
+
+// A page is filled before it is shown: the row that it starts at can take the focus.
+TEST(AppShell, showsAPageWithItsRows) {
+    PageImageProvider pictures;
+    AppShell shell({}, model::KeyCost::cheapest(), pictures);
+    shell.openPracticeAtStart();
+    shell.goTo("open:" + text(idOf(shell.session(), "Idris").text));
+    int shown = 0;
+    QObject::connect(&shell, &ShellViewModel::pageOpened, [&] {
+        auto *page = shell.property("pageProperties").toMap().value("vm").value<PageViewModel *>();
+        shown = static_cast<int>(page->rows()->rows().size());
+    });
+    shell.goTo("thing:" + text(shell.session().record().things.back().id.text));
+    EXPECT_GT(shown, 0);
+}
+
+// The buttons of a page are found by typing, and pressed.
+TEST(AppShell, pressesAButtonOfThePageByItsName) {
+    PageImageProvider pictures;
+    AppShell shell({}, model::KeyCost::cheapest(), pictures);
+    shell.openPracticeAtStart();
+    shell.goTo("open:" + text(idOf(shell.session(), "Idris").text));
+    shell.goTo("goals");
+    shell.findDestinations("new g");
+    const auto &rows = shell.destinations()->rows();
+    const auto row = std::ranges::find(rows, "act:new", &ListRow::key);
+    ASSERT_NE(row, rows.end());
+    EXPECT_EQ(row->title, "New goal");
+    const auto before = shell.session().record().goals.size();
+    shell.goTo("act:new");
+    EXPECT_EQ(shell.page(), "goals");
+    EXPECT_EQ(shell.session().record().goals.size(), before + 1);
+}
+
+TEST(AppShell, aKeyThatIsSwitchedOffIsNamedByWhatItDoes) {
+    PageImageProvider pictures;
+    AppShell shell({}, model::KeyCost::cheapest(), pictures);
+    shell.openPracticeAtStart();
+    shell.goTo("open:" + text(idOf(shell.session(), "Idris").text));
+    ASSERT_EQ(shell.keys()->setSequences("nextGap", ""), "");
+    shell.goTo("contents");
+    auto *page = shell.property("pageProperties").toMap().value("vm").value<PageViewModel *>();
+    page->edit("line", "flower");
+    EXPECT_EQ(shell.message().section(QLatin1Char('.'), 0, 0), "1 thing, 1 to ask, Next gap or doubt");
+    ASSERT_EQ(shell.keys()->setSequences("nextGap", "F4"), "");
+    page->edit("line", "flower");
+    EXPECT_EQ(shell.message().section(QLatin1Char('.'), 0, 0), "1 thing, 1 to ask, F4");
 }
 
 TEST(AppShell, comesBackToThePageWhereItWasLocked) {

@@ -107,6 +107,29 @@ TEST(KitchenWalk, aShelfIsSplitInTwo) {
     EXPECT_FALSE(splitPlace(record, record.places[1].id)) << "too low for two";
 }
 
+TEST(UnitLine, metresTakeACommaOrAPoint) {
+    const auto read =
+        parseUnits("worktop by the sink 1,2 m, larder 0.6 metres 3 shelves, wall cupboard 1 metre");
+    ASSERT_TRUE(read);
+    ASSERT_EQ(read->units.size(), 3U);
+    EXPECT_EQ(read->units[0].unit.name, "worktop by the sink");
+    EXPECT_EQ(read->units[0].unit.width->value.value, 120);
+    EXPECT_DOUBLE_EQ(read->units[1].unit.width->value.value, 60);
+    EXPECT_EQ(read->units[2].unit.width->value.value, 100);
+    EXPECT_EQ(read->left, "");
+}
+
+TEST(UnitLine, whereTheWalkBeginsIsNoPartOfAUnit) {
+    for (const char *line : {"from the door: larder, worktop", "From the door, clockwise: larder, worktop",
+                             "from the door clockwise, larder, worktop"}) {
+        const auto read = parseUnits(line);
+        ASSERT_TRUE(read) << line;
+        ASSERT_EQ(read->units.size(), 2U) << line;
+        EXPECT_EQ(read->units[0].unit.name, "larder") << line;
+        EXPECT_EQ(read->left, "") << line;
+    }
+}
+
 TEST(KitchenMap, isSaidFromTheDoorClockwise) {
     const auto map = mapInWords(demo::nora());
     EXPECT_EQ(map[0], "From the door, clockwise.");

@@ -102,6 +102,7 @@ TEST(ReadBack, saysWhatWasUnderstood) {
 TEST(ReadBack, saysWhatIsWrongWithAnExampleAndThatItIsKept) {
     const SaidRow wrong[] = {
         {Kind::DistanceAcuity, "6/", "", "Not an acuity: 6/. Try 6/24. Kept."},
+        {Kind::NearAcuity, "about N", "40 cm", "Not an acuity: about N. Try N12 at 40 cm. Kept."},
         {Kind::NearAcuity, "N12", "4o", "Not a distance: 4o. Try 40 cm. Kept."},
         {Kind::NearAcuity, "N12", "",
          "No distance for N12. Enter how far away it was read, for example 40 cm. Kept."},

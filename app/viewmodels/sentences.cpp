@@ -1,0 +1,42 @@
+#include "app/viewmodels/sentences.h"
+
+namespace app {
+namespace {
+
+bool endsSentence(const QString &words) {
+    return words.endsWith(QLatin1Char('.')) || words.endsWith(QLatin1Char('?')) ||
+           words.endsWith(QLatin1Char('!'));
+}
+
+/// "Step 7 of 9: Plan." ends with "Plan", "Marker test." with "Marker test", but "Explanation." not with
+/// "Nation".
+bool endsWithPart(const QString &said, const QString &sentence) {
+    if (!said.endsWith(sentence, Qt::CaseInsensitive))
+        return false;
+    const auto before = said.size() - sentence.size();
+    return before == 0 || said.at(before - 1).isSpace();
+}
+
+} // namespace
+
+QString sentencesOnce(const QStringList &parts) {
+    QString said;
+    for (const QString &part : parts) {
+        const QString words = part.trimmed();
+        if (words.isEmpty())
+            continue;
+        const QString sentence = endsSentence(words) ? words : words + QLatin1Char('.');
+        if (endsWithPart(said, sentence))
+            continue;
+        said += (said.isEmpty() ? QString() : QStringLiteral(" ")) + sentence;
+    }
+    return said;
+}
+
+QString capital(QString words) {
+    if (!words.isEmpty())
+        words[0] = words[0].toUpper();
+    return words;
+}
+
+} // namespace app

@@ -1,0 +1,13 @@
+#pragma once
+#include <QString>
+#include <QStringList>
+
+namespace app {
+
+/// The parts as sentences, each with a full stop or a mark of its own. A part that is empty, or that the
+/// words before it end with already, is left out: nothing is heard twice.
+[[nodiscard]] QString sentencesOnce(const QStringList &parts);
+/// With a capital first letter, where it begins a heading.
+[[nodiscard]] QString capital(QString words);
+
+} // namespace app
