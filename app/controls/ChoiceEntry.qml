@@ -66,10 +66,10 @@ Column {
 
         property bool hintTold: false
 
-        // Once a page, also where several fields have the same.
+        // Once a page, also where several fields have the same; but what an answer counts as belongs to its question.
         function tellHint(reached: bool): void {
             if (reached) {
-                group.hintTold = group.hintTold || Told.has(entry.hint);
+                group.hintTold = group.hintTold || !entry.inRow && Told.has(entry.hint);
             } else {
                 Told.add(entry.hint);
                 group.hintTold = true;

@@ -1,7 +1,6 @@
 #include "app/preferences.h"
 #include "app/viewmodels/form_model.h"
 #include "app/viewmodels/row_window.h"
-#include "app/viewmodels/sentences.h"
 #include "app/viewmodels/settings_view_model.h"
 #include "app/viewmodels/shell_view_model.h"
 #include <QCoreApplication>
@@ -44,25 +43,6 @@ TEST(FormModel, tellsOfAChangedValueWithoutRebuildingAnyField) {
     EXPECT_EQ(changes.size(), 1);
     EXPECT_EQ(inserted.size() + removed.size() + reset.size(), 0);
     EXPECT_EQ(model.data(model.index(1), model.roleNames().key("value")).toString(), "30");
-}
-
-TEST(SentencesOnce, sayNothingTwice) {
-    EXPECT_EQ(sentencesOnce({"Ada", "Step 7 of 9: Plan", "Plan", "46 things"}),
-              "Ada. Step 7 of 9: Plan. 46 things.");
-    EXPECT_EQ(
-        sentencesOnce({"Marker test", "Slot 2, then 7. Trial 9 of at most 160", "Trial 9 of at most 160"}),
-        "Marker test. Slot 2, then 7. Trial 9 of at most 160.");
-    EXPECT_EQ(sentencesOnce({"Explanation", "Nation"}), "Explanation. Nation.") << "a part of a word";
-    EXPECT_EQ(sentencesOnce({"", "Seizures?", "All saved."}), "Seizures? All saved.");
-}
-
-TEST(KeyModel, namesACommandByItsKeyOrByWhatItDoes) {
-    KeyModel keys;
-    EXPECT_EQ(keys.keyOrTitle("why"), "F7");
-    EXPECT_EQ(keys.setSequences("why", "F4"), "");
-    EXPECT_EQ(keys.keyOrTitle("why"), "F4");
-    EXPECT_EQ(keys.setSequences("why", ""), "");
-    EXPECT_EQ(keys.keyOrTitle("why"), "Why this line");
 }
 
 TEST(FormModel, keepsTheFieldsThatStayWhenOthersComeGoOrMove) {
