@@ -1,4 +1,6 @@
 #include "app/local_words.h"
+#include "model/sentence.h"
+#include <QCoreApplication>
 #include <QRegularExpression>
 #include <QStringList>
 #include <QTranslator>
@@ -93,6 +95,10 @@ QString americanSpelling(const QString &sentence) {
     return out + sentence.mid(done);
 }
 
+std::string translated(std::string_view sentence) {
+    return QCoreApplication::translate("Sentence", std::string(sentence).c_str()).toStdString();
+}
+
 } // namespace
 
 QStringList languages() {
@@ -109,6 +115,10 @@ std::unique_ptr<QTranslator> translatorFor(const QString &language) {
         !translator->load(QStringLiteral(":/translations/feltmark_%1.qm").arg(language)))
         return nullptr;
     return translator;
+}
+
+void translateModel(bool translate) {
+    model::Sentence::sayBy(translate ? &translated : nullptr);
 }
 
 void useAmericanWords(bool use) {

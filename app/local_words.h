@@ -4,8 +4,8 @@
 
 class QTranslator;
 
-/// The language of the window: texts of the window itself come from Qt's translation files, the sentences of
-/// `model` as they are written, or with American spelling and units.
+/// The language of the window: texts of the window and sentences of `model` come from Qt's translation files;
+/// what is English is shown as it is written, or with American spelling and units.
 namespace app {
 
 /// The languages on offer, by their tags: "en_GB", "en_US".
@@ -15,6 +15,9 @@ namespace app {
 /// What the window's texts are in that language, for QCoreApplication::installTranslator; null for the one in
 /// which they are written, or one that is not on offer.
 [[nodiscard]] std::unique_ptr<QTranslator> translatorFor(const QString &language);
+
+/// Sentences of `model` are said by the translations of the window from now on, or as they are written.
+void translateModel(bool translate);
 
 /// Sentences of `model` show American spelling, and customary units as well, from now on: "80 cm (31.5 in)".
 void useAmericanWords(bool use);

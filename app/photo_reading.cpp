@@ -1,4 +1,5 @@
 #include "app/photo_reading.h"
+#include "model/sentence.h"
 #include <QBuffer>
 #include <QFile>
 #include <QImageReader>
@@ -7,23 +8,25 @@ namespace app {
 
 using model::ErrorCode;
 using model::fail;
+using model::Sentence;
 
 model::Result<std::vector<std::uint8_t>> photoFrom(const QString &path) {
     constexpr qint64 largestFile = 50'000'000;
     constexpr int quality = 80;
     QFile file(path.trimmed());
     if (!file.open(QIODevice::ReadOnly))
-        return fail(ErrorCode::Missing, "The file cannot be read: " + file.errorString().toStdString() +
-                                            ". Check its name. Kept.");
+        return fail(ErrorCode::Missing, Sentence::tr("The file cannot be read: {1}. Check its name. Kept.",
+                                                     {file.errorString().toStdString()}));
     if (file.size() > largestFile)
-        return fail(ErrorCode::OutOfRange, "The file is larger than 50 MB. Take a smaller picture. Kept.");
+        return fail(ErrorCode::OutOfRange,
+                    Sentence::tr("The file is larger than 50 MB. Take a smaller picture. Kept."));
     QImageReader reader(&file);
     reader.setDecideFormatFromContent(true);
     reader.setAutoTransform(true);
     QImage image = reader.read();
     if (image.isNull())
         return fail(ErrorCode::NotUnderstood,
-                    "This file holds no picture that can be read. Take a JPEG or PNG. Kept.");
+                    Sentence::tr("This file holds no picture that can be read. Take a JPEG or PNG. Kept."));
     if (std::max(image.width(), image.height()) > longestPhotoSide)
         image =
             image.scaled(longestPhotoSide, longestPhotoSide, Qt::KeepAspectRatio, Qt::SmoothTransformation);

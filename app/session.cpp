@@ -1,6 +1,7 @@
 #include "app/session.h"
 #include "model/demo.h"
 #include "model/own_things.h"
+#include "model/sentence.h"
 #include <algorithm>
 
 namespace app {
@@ -9,6 +10,7 @@ using model::Case;
 using model::ErrorCode;
 using model::fail;
 using model::Result;
+using model::Sentence;
 
 namespace {
 
@@ -108,23 +110,24 @@ Result<Case> Session::load(const model::Id &client) const {
     const auto found =
         std::ranges::find_if(*m_practice, [&](const Case &record) { return record.client.id == client; });
     if (found == m_practice->end())
-        return fail(ErrorCode::Missing, "This client is not in the practice caseload.");
+        return fail(ErrorCode::Missing, Sentence::tr("This client is not in the practice caseload."));
     return *found;
 }
 
 Result<void> Session::addClient(const QString &name, const QString &code) {
     if (name.trimmed().isEmpty())
-        return fail(ErrorCode::Missing, "A name is needed. For example Alex Example.");
+        return fail(ErrorCode::Missing, Sentence::tr("A name is needed. For example Alex Example."));
     if (code.trimmed().isEmpty())
-        return fail(ErrorCode::Missing,
-                    "A short code is needed: papers carry it in place of the name. For example A7.");
+        return fail(
+            ErrorCode::Missing,
+            Sentence::tr("A short code is needed: papers carry it in place of the name. For example A7."));
     const auto others = caseload();
     if (!others)
         return tl::unexpected(others.error());
     const std::string wanted = code.trimmed().toStdString();
     for (const auto &other : *others)
         if (model::searchForm(other.code) == model::searchForm(wanted))
-            return fail(ErrorCode::Refused, "The code " + wanted + " is taken. Choose another.");
+            return fail(ErrorCode::Refused, Sentence::tr("The code {1} is taken. Choose another.", {wanted}));
     Case record = model::newCase(name.trimmed().toStdString(), wanted);
     record.client.invented = isPractice();
     closeClient();
@@ -179,7 +182,8 @@ void Session::addStep(Step step) {
 
 Result<QString> Session::move(std::vector<Step> &from, std::vector<Step> &to, bool back) {
     if (from.empty())
-        return fail(ErrorCode::Missing, back ? "Nothing to undo." : "Nothing to do again.");
+        return fail(ErrorCode::Missing,
+                    back ? Sentence::tr("Nothing to undo.") : Sentence::tr("Nothing to do again."));
     Step step = std::move(from.back());
     auto saved = step.sharing ? setSharing(back ? step.sharing->first : step.sharing->second)
                  : step.photo ? movePhoto(*step.photo, back)

@@ -1,4 +1,5 @@
 #include "app/session.h"
+#include "model/sentence.h"
 #include <algorithm>
 
 namespace app {
@@ -7,6 +8,7 @@ using model::ErrorCode;
 using model::fail;
 using model::Photo;
 using model::Result;
+using model::Sentence;
 
 std::vector<Photo> Session::photos() const {
     if (m_store)
@@ -24,7 +26,7 @@ Result<std::vector<std::uint8_t>> Session::picture(const model::Id &photo) const
     const auto found =
         std::ranges::find(m_practicePhotos, photo, [](const auto &kept) { return kept.first.id; });
     if (found == m_practicePhotos.end())
-        return fail(ErrorCode::Missing, "This photograph is not there any more.");
+        return fail(ErrorCode::Missing, Sentence::tr("This photograph is not there any more."));
     return found->second;
 }
 

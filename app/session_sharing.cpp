@@ -1,4 +1,5 @@
 #include "app/session.h"
+#include "model/sentence.h"
 #include <algorithm>
 
 /// Two clients with one kitchen. Which two is a setting of the records, since it belongs to neither alone.
@@ -9,6 +10,7 @@ using model::ErrorCode;
 using model::fail;
 using model::Id;
 using model::Result;
+using model::Sentence;
 using model::SharedKitchen;
 
 namespace {
@@ -66,10 +68,12 @@ Result<void> Session::shareKitchen(const Id &other, const QString &words) {
             return tl::unexpected(found.error());
         const Sharing others = sharingOf(other);
         if (others && !others->holds(m_stored.client.id))
-            return fail(ErrorCode::Refused, found->client.name + " shares a kitchen with another client "
-                                                                 "already. Choose nobody there first.");
+            return fail(
+                ErrorCode::Refused,
+                Sentence::tr("{1} shares a kitchen with another client already. Choose nobody there first.",
+                             {found->client.name}));
         if (other == m_stored.client.id)
-            return fail(ErrorCode::Refused, "Choose another client: this is the one in hand.");
+            return fail(ErrorCode::Refused, Sentence::tr("Choose another client: this is the one in hand."));
         next = model::keptByTheFuller(*found, m_stored);
     }
     if (m_sharing && next && m_sharing->holds(other))

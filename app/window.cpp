@@ -37,6 +37,7 @@ std::unique_ptr<QTranslator> speakAsKept(const Preferences &preferences) {
     auto translator = translatorFor(language);
     if (translator)
         QCoreApplication::installTranslator(translator.get());
+    translateModel(translator != nullptr);
     return translator;
 }
 

@@ -1,3 +1,4 @@
+#include "model/sentence.h"
 #include "model/sight.h"
 #include "model/typed.h"
 #include <algorithm>
@@ -16,12 +17,13 @@ constexpr double pointsPerM = 8.0;
 using Attempt = std::optional<Result<Acuity>>; // none: not this notation
 
 tl::unexpected<Error> outOfRange(const std::string &typed, const std::string &why) {
-    return fail(ErrorCode::OutOfRange, "Not a possible acuity: " + typed + ". " + why + " Kept.");
+    return fail(ErrorCode::OutOfRange, Sentence::tr("Not a possible acuity: {1}. {2} Kept.", {typed, why}));
 }
 
 Result<Acuity> chart(const std::string &typed, double logMar) {
     if (!(logMar >= bestLogMar - 1e-9 && logMar <= worstLogMar + 1e-9))
-        return outOfRange(typed, "logMAR goes from -0.6 to 3.0; below every chart enter CF, HM, LP or NLP.");
+        return outOfRange(
+            typed, Sentence::tr("logMAR goes from -0.6 to 3.0; below every chart enter CF, HM, LP or NLP."));
     return Acuity{LogMar{logMar}, BelowChart::None};
 }
 
@@ -115,7 +117,7 @@ Attempt snellen(const std::string &typed, const std::string &text) {
     if (!distance || !denominator || !more)
         return std::nullopt;
     if (!(*distance > 0 && *denominator > 0))
-        return outOfRange(typed, "Both numbers of a fraction are above 0, for example 6/24.");
+        return outOfRange(typed, Sentence::tr("Both numbers of a fraction are above 0, for example 6/24."));
     return chart(typed, std::log10(*denominator / *distance) - logMarPerLetter * *more);
 }
 
@@ -124,21 +126,22 @@ Attempt letterScore(const std::string &typed, const typed::NumberAndUnit &value)
         value.unit != "etdrs")
         return std::nullopt;
     if (value.value == 0)
-        return outOfRange(typed, "No letter was read: enter CF, HM, LP or NLP.");
+        return outOfRange(typed, Sentence::tr("No letter was read: enter CF, HM, LP or NLP."));
     if (value.value < 0 || value.value > 100 || value.value != std::floor(value.value))
-        return outOfRange(typed, "A letter score is a whole number from 1 to 100.");
+        return outOfRange(typed, Sentence::tr("A letter score is a whole number from 1 to 100."));
     return chart(typed, (85.0 - value.value) / 50.0);
 }
 
 Result<Acuity> nearSize(const std::string &typed, double mUnits, std::optional<Centimetres> distance) {
     if (!(mUnits > 0 && mUnits <= 100))
-        return outOfRange(typed, "A print size is above 0, for example 1.6 M or N12.");
+        return outOfRange(typed, Sentence::tr("A print size is above 0, for example 1.6 M or N12."));
     if (!distance)
-        return fail(ErrorCode::Missing, "No distance for " + typed +
-                                            ". Enter how far away it was read, for example "
-                                            "40 cm. Kept.");
+        return fail(
+            ErrorCode::Missing,
+            Sentence::tr("No distance for {1}. Enter how far away it was read, for example 40 cm. Kept.",
+                         {typed}));
     if (!(distance->value > 0))
-        return outOfRange(typed, "The distance must be above 0.");
+        return outOfRange(typed, Sentence::tr("The distance must be above 0."));
     return chart(typed, std::log10(mUnits / (distance->value / 100.0)));
 }
 
@@ -173,7 +176,9 @@ Attempt numbered(const std::string &typed, const std::string &text, std::optiona
     if (value->tag.empty() || value->tag == "decimal") {
         if (!(value->value > 0 && value->value <= 4))
             return outOfRange(
-                typed, "A decimal acuity is above 0 and at most 4. With a unit: 0.6 logMAR, N12, 1.6 M.");
+                typed,
+                Sentence::tr(
+                    "A decimal acuity is above 0 and at most 4. With a unit: 0.6 logMAR, N12, 1.6 M."));
         return chart(typed, -std::log10(value->value));
     }
     return letterScore(typed, {value->value, value->tag});
@@ -185,15 +190,17 @@ Result<Acuity> parseAcuity(const std::string &typed, std::optional<Centimetres> 
                            const std::string &example) {
     const std::string text = typed::tidy(typed);
     if (text.size() >= 2 && text[0] == 'j' && typed::number(typed::tidy(text.substr(1))))
-        return fail(ErrorCode::NotUnderstood, "Jaeger sizes differ between makers: " + typed +
-                                                  ". Enter N or M with the distance. Kept.");
+        return fail(
+            ErrorCode::NotUnderstood,
+            Sentence::tr("Jaeger sizes differ between makers: {1}. Enter N or M with the distance. Kept.",
+                         {typed}));
     if (const Attempt read = belowChart(text))
         return *read;
     if (const Attempt read = snellen(typed, text))
         return *read;
     if (const Attempt read = numbered(typed, text, distance))
         return *read;
-    return fail(ErrorCode::NotUnderstood, typed::notA("an acuity", typed, example));
+    return fail(ErrorCode::NotUnderstood, typed::notA(Sentence::tr("an acuity"), typed, example));
 }
 
 } // namespace model

@@ -1,4 +1,5 @@
 #include "model/appliance_line.h"
+#include "model/sentence.h"
 #include "model/typed.h"
 #include <algorithm>
 
@@ -33,12 +34,14 @@ Result<Control> controlOf(const std::string &text) {
     for (std::string &setting : split(colon == std::string::npos ? text : text.substr(colon + 1), ',')) {
         for (const std::string &other : control.settings)
             if (typed::tidy(other) == typed::tidy(setting))
-                return fail(ErrorCode::Refused, "The setting " + setting + " stands there twice. Kept.");
+                return fail(ErrorCode::Refused,
+                            Sentence::tr("The setting {1} stands there twice. Kept.", {setting}));
         control.settings.push_back(std::move(setting));
     }
     if (control.settings.empty())
-        return fail(ErrorCode::NotUnderstood,
-                    "No setting for " + control.name + ". For example oven: off, 180, 200. Kept.");
+        return fail(
+            ErrorCode::NotUnderstood,
+            Sentence::tr("No setting for {1}. For example oven: off, 180, 200. Kept.", {control.name}));
     return control;
 }
 
@@ -49,10 +52,12 @@ Result<Appliance> parseAppliance(const std::string &line) {
     Appliance appliance;
     appliance.name = trimmed(line.substr(0, std::min(colon, line.size())));
     if (line.size() > longestLine)
-        return fail(ErrorCode::OutOfRange, "One appliance takes at most 400 letters. Kept.");
+        return fail(ErrorCode::OutOfRange, Sentence::tr("One appliance takes at most 400 letters. Kept."));
     if (colon == std::string::npos || appliance.name.empty())
-        return fail(ErrorCode::NotUnderstood, "First the name, then a colon, then the settings: for example "
-                                              "oven: off, 180, 200. Kept.");
+        return fail(
+            ErrorCode::NotUnderstood,
+            Sentence::tr(
+                "First the name, then a colon, then the settings: for example oven: off, 180, 200. Kept."));
     for (const std::string &part : split(line.substr(colon + 1), ';')) {
         auto control = controlOf(part);
         if (!control)
@@ -60,14 +65,14 @@ Result<Appliance> parseAppliance(const std::string &line) {
         for (const Control &other : appliance.controls)
             if (typed::tidy(other.name) == typed::tidy(control->name))
                 return fail(ErrorCode::Refused,
-                            "Two controls have the same name, or none. Name each: cooker: ring: off, 3; "
-                            "oven: off, 180. Kept.");
+                            Sentence::tr("Two controls have the same name, or none. Name each: cooker: ring: "
+                                         "off, 3; oven: off, 180. Kept."));
         appliance.controls.push_back(std::move(*control));
     }
     if (appliance.controls.empty())
-        return fail(ErrorCode::NotUnderstood, "Which settings of " + appliance.name +
-                                                  " are used? For example " + appliance.name +
-                                                  ": off, 180, 200. Kept.");
+        return fail(ErrorCode::NotUnderstood,
+                    Sentence::tr("Which settings of {1} are used? For example {2}: off, 180, 200. Kept.",
+                                 {appliance.name, appliance.name}));
     return appliance;
 }
 
@@ -91,10 +96,11 @@ Result<std::optional<Celsius>> readHeat(const std::string &typed) {
     static const std::vector<std::string> fahrenheit{"f", "°f", "degrees f", "fahrenheit"};
     const bool inF = read && std::ranges::count(fahrenheit, read->unit) > 0;
     if (!read || (!inF && std::ranges::count(celsius, read->unit) == 0))
-        return fail(ErrorCode::NotUnderstood, typed::notA("a temperature", typed, "65 C"));
+        return fail(ErrorCode::NotUnderstood, typed::notA(Sentence::tr("a temperature"), typed, "65 C"));
     const double value = inF ? (read->value - 32) * 5 / 9 : read->value;
     if (value < -40 || value > 400)
-        return fail(ErrorCode::OutOfRange, "A surface has -40 to 400 C. For example 65 C. Kept.");
+        return fail(ErrorCode::OutOfRange,
+                    Sentence::tr("A surface has -40 to 400 C. For example 65 C. Kept."));
     return std::optional(Celsius{value});
 }
 

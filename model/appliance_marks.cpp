@@ -1,5 +1,6 @@
 #include "model/appliance_marks.h"
 #include "model/fixing.h"
+#include "model/sentence.h"
 #include "model/typed.h"
 #include "model/usable_marks.h"
 #include <algorithm>
@@ -84,7 +85,7 @@ std::string nameOf(const Control &control, const std::string &setting) {
 }
 
 std::string degrees(Celsius heat) {
-    return typed::words(heat.value, 0) + " C";
+    return Sentence::tr("{1} C", {typed::words(heat.value, 0)});
 }
 
 void tellOnce(std::vector<std::string> &told, std::string sentence) {
@@ -93,27 +94,30 @@ void tellOnce(std::vector<std::string> &told, std::string sentence) {
 }
 
 std::string tooHot(const Marker &marker, Celsius heat) {
-    return (marker.heatLimit ? "The " + marker.name + " stands up to " + degrees(*marker.heatLimit) + ", and "
-                             : "How much heat the " + marker.name + " stands is not known, and ") +
-           degrees(heat) +
-           " was measured: nothing is stuck on there. Ask its maker for a control that can be "
-           "felt.";
+    return Sentence::tr(
+        "{1}{2} was measured: nothing is stuck on there. Ask its maker for a control that can be felt.",
+        {(marker.heatLimit
+              ? Sentence::tr("The {1} stands up to {2}, and ", {marker.name, degrees(*marker.heatLimit)})
+              : Sentence::tr("How much heat the {1} stands is not known, and ", {marker.name})),
+         degrees(heat)});
 }
 
 std::string nothingSticks(const Case &record) {
-    const std::string instead = "Use a control that speaks or clicks, or ask for help.";
+    const std::string instead = Sentence::tr("Use a control that speaks or clicks, or ask for help.");
     return record.safety.cautious(SafetyQuestion::AdhesiveReaction)
-               ? "Sticky marks are left out: a skin reaction to adhesive is known, or was not asked about. " +
-                     instead
-               : "No mark that sticks to a panel is left: each is ruled out, not told apart, or means "
-                 "something else. " +
-                     instead;
+               ? Sentence::tr("Sticky marks are left out: a skin reaction to adhesive is known, or was not "
+                              "asked about. {1}",
+                              {instead})
+               : Sentence::tr("No mark that sticks to a panel is left: each is ruled out, not told apart, or "
+                              "means something else. {1}",
+                              {instead});
 }
 
 std::string measureFirst(const Marker &marker) {
-    return "The " + marker.name + " only where a thermometer shows less than " +
-           (marker.heatLimit ? degrees(*marker.heatLimit) : degrees(handWarm)) +
-           " after an hour's use: a plastic knob may reach " + degrees(warmestKnob) + ". Not by hand.";
+    return Sentence::tr("The {1} only where a thermometer shows less than {2} after an hour's use: a plastic "
+                        "knob may reach {3}. Not by hand.",
+                        {marker.name, (marker.heatLimit ? degrees(*marker.heatLimit) : degrees(handWarm)),
+                         degrees(warmestKnob)});
 }
 
 /// The key of the mark of one setting, or empty, with the reason.
@@ -121,7 +125,7 @@ std::string markFor(const Case &record, const Appliance &appliance, const std::s
                     const Pair &pair, std::vector<std::string> &told) {
     const Marker *marker = isOff(setting) ? pair.off : pair.other;
     if (!marker) {
-        tellOnce(told, pair.off ? "No second mark is told apart: count the clicks from off."
+        tellOnce(told, pair.off ? Sentence::tr("No second mark is told apart: count the clicks from off.")
                                 : nothingSticks(record));
         return {};
     }
@@ -160,8 +164,8 @@ ApplianceMarks marksOf(const Case &record, const Appliance &appliance, const Pai
                 out.unmarked.push_back(nameOf(control, setting));
     }
     if (tooMany)
-        out.told.emplace_back("At most three marks on one control (judgement): off, and the first two others "
-                              "that are named.");
+        out.told.emplace_back(Sentence::tr(
+            "At most three marks on one control (judgement): off, and the first two others that are named."));
     return out;
 }
 
@@ -189,12 +193,13 @@ std::vector<ApplianceMarks> applianceMarks(const Case &record, const Findings &f
 
 std::vector<std::string> applianceCautions(const Case &record) {
     std::vector<std::string> out{
-        "Mark controls with the appliance switched off and cold, on a clean dry surface.",
-        "Never on a hob, a door, a plate or anything that gets hot; never over vents, sensors or warnings.",
-        "The maker's instructions and local rules come first. Wiring is for an electrician."};
+        Sentence::tr("Mark controls with the appliance switched off and cold, on a clean dry surface."),
+        Sentence::tr("Never on a hob, a door, a plate or anything that gets hot; never over vents, sensors "
+                     "or warnings."),
+        Sentence::tr("The maker's instructions and local rules come first. Wiring is for an electrician.")};
     if (record.safety.cautious(SafetyQuestion::GasHob))
-        out.emplace_back("Gas: nobody but a licensed gas fitter works on it. No mark may stop a knob from "
-                         "turning fully off.");
+        out.emplace_back(Sentence::tr("Gas: nobody but a licensed gas fitter works on it. No mark may stop a "
+                                      "knob from turning fully off."));
     return out;
 }
 

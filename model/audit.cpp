@@ -1,5 +1,6 @@
 #include "model/audit.h"
 #include "model/database.h"
+#include "model/sentence.h"
 #include <algorithm>
 #include <sodium.h>
 
@@ -73,11 +74,11 @@ Result<AuditHead> AuditChain::verify(Database &database) const {
         const auto row = rowOf(rows);
         const auto mac = macOf(row, head.mac);
         if (row.sequence != head.sequence + 1 || !std::ranges::equal(rows.blob(6), mac))
-            return fail(ErrorCode::DamagedDatabase, "The trail of who did what does not fit at entry " +
-                                                        std::to_string(head.sequence + 1) +
-                                                        ": it was changed outside the program. Keep this "
-                                                        "folder as it is, and compare it with the "
-                                                        "last backup.");
+            return fail(
+                ErrorCode::DamagedDatabase,
+                Sentence::tr("The trail of who did what does not fit at entry {1}: it was changed outside "
+                             "the program. Keep this folder as it is, and compare it with the last backup.",
+                             {std::to_string(head.sequence + 1)}));
         head = {row.sequence, mac};
     }
     return head;

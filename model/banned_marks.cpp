@@ -1,5 +1,6 @@
 #include "model/findings_parts.h"
 #include "model/kit.h"
+#include "model/sentence.h"
 
 namespace model {
 
@@ -16,18 +17,23 @@ struct Ban {
 
 const std::vector<Ban> &bans() {
     static const std::vector<Ban> all{
-        {SafetyQuestion::Implant, [](const Marker &m) { return m.magnetic; }, "magnetic", "implant",
-         "an implant"},
-        {SafetyQuestion::LatexAllergy, [](const Marker &m) { return m.latex; }, "natural rubber",
-         "latex allergy", "a latex allergy"},
-        {SafetyQuestion::AdhesiveReaction, [](const Marker &m) { return m.adhesive; }, "sticky",
-         "skin reaction to adhesive", "a skin reaction to adhesive, on things held long"},
-        {SafetyQuestion::ReducedProtectiveFeeling, [](const Marker &m) { return m.sharp; }, "sharp or rough",
-         "reduced feeling in the hands", "reduced feeling in the hands"},
-        {SafetyQuestion::FragileSkin, [](const Marker &m) { return m.sharp; }, "sharp or rough",
-         "skin that tears easily", "skin that tears easily"},
+        {SafetyQuestion::Implant, [](const Marker &m) { return m.magnetic; }, Sentence::later("magnetic"),
+         Sentence::later("implant"), Sentence::later("an implant")},
+        {SafetyQuestion::LatexAllergy, [](const Marker &m) { return m.latex; },
+         Sentence::later("natural rubber"), Sentence::later("latex allergy"),
+         Sentence::later("a latex allergy")},
+        {SafetyQuestion::AdhesiveReaction, [](const Marker &m) { return m.adhesive; },
+         Sentence::later("sticky"), Sentence::later("skin reaction to adhesive"),
+         Sentence::later("a skin reaction to adhesive, on things held long")},
+        {SafetyQuestion::ReducedProtectiveFeeling, [](const Marker &m) { return m.sharp; },
+         Sentence::later("sharp or rough"), Sentence::later("reduced feeling in the hands"),
+         Sentence::later("reduced feeling in the hands")},
+        {SafetyQuestion::FragileSkin, [](const Marker &m) { return m.sharp; },
+         Sentence::later("sharp or rough"), Sentence::later("skin that tears easily"),
+         Sentence::later("skin that tears easily")},
         {SafetyQuestion::HearsSpeech, [](const Marker &m) { return m.medium == MarkMedium::SpokenTag; },
-         "speaks", "hears speech in the kitchen", "speech not heard in the kitchen's noise"},
+         Sentence::later("speaks"), Sentence::later("hears speech in the kitchen"),
+         Sentence::later("speech not heard in the kitchen's noise")},
     };
     return all;
 }
@@ -35,11 +41,11 @@ const std::vector<Ban> &bans() {
 std::string answerWords(Answer answer) {
     switch (answer) {
     case Answer::NotAsked:
-        return "not asked";
+        return Sentence::tr("not asked");
     case Answer::Yes:
-        return "answered yes";
+        return Sentence::tr("answered yes");
     case Answer::No:
-        return "answered no";
+        return Sentence::tr("answered no");
     }
     return {};
 }
@@ -58,9 +64,9 @@ std::string whoMaySwallow(const Household &household) {
         if (answer != Answer::No)
             words += (words.empty() ? "" : ", ") + who + ": " + answerWords(answer);
     };
-    note("children", household.children);
-    note("adult with memory loss", household.adultWithMemoryLoss);
-    note("pets", household.pets);
+    note(Sentence::tr("children"), household.children);
+    note(Sentence::tr("adult with memory loss"), household.adultWithMemoryLoss);
+    note(Sentence::tr("pets"), household.pets);
     return words;
 }
 
@@ -70,9 +76,10 @@ std::vector<std::string> factsThatBan(const Marker &marker) {
     std::vector<std::string> facts;
     for (const Ban &ban : bans())
         if (ban.concerns(marker))
-            facts.push_back(std::string(ban.ruledOutBy) + " (" + ban.what + ")");
+            facts.push_back(Sentence::tr(ban.ruledOutBy) + " (" + Sentence::tr(ban.what) + ")");
     if (marker.chokingSize)
-        facts.emplace_back("a child, an adult with memory loss or a pet at home (small enough to swallow)");
+        facts.emplace_back(Sentence::tr("a child, an adult with memory loss or a pet at home") + " (" +
+                           Sentence::tr("small enough to swallow") + ")");
     return facts;
 }
 
@@ -83,12 +90,13 @@ std::map<std::string, std::string> bannedMarksOf(const Case &record, bool protec
     for (const Marker &marker : wholeKitOf(record)) {
         for (const Ban &ban : bans())
             if (ban.concerns(marker) && record.safety.cautious(ban.question))
-                add(banned, marker.key, ban.what,
-                    ban.fact + (": " + answerWords(record.safety.answer(ban.question))));
+                add(banned, marker.key, Sentence::tr(ban.what),
+                    Sentence::tr(ban.fact) + ": " + answerWords(record.safety.answer(ban.question)));
         if (marker.sharp && protectionReduced && !bannedByAnswer)
-            add(banned, marker.key, "sharp or rough", "reduced feeling in the hands: measured by filament");
+            add(banned, marker.key, Sentence::tr("sharp or rough"),
+                Sentence::tr("reduced feeling in the hands: measured by filament"));
         if (marker.chokingSize && !swallow.empty())
-            add(banned, marker.key, "small enough to swallow", swallow);
+            add(banned, marker.key, Sentence::tr("small enough to swallow"), swallow);
     }
     return banned;
 }

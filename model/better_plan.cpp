@@ -1,5 +1,6 @@
 #include "model/better_plan.h"
 #include "model/rule_words.h"
+#include "model/sentence.h"
 #include <algorithm>
 #include <cmath>
 
@@ -8,8 +9,14 @@ namespace {
 
 constexpr MilliMinutes toldApart = 100;
 
-std::string things(int count, const char *verb) {
-    return std::string(verb) + " " + std::to_string(count) + (count == 1 ? " thing" : " things");
+std::string moves(int count) {
+    return count == 1 ? Sentence::tr("moves 1 thing")
+                      : Sentence::tr("moves {1} things", {std::to_string(count)});
+}
+
+std::string marksOtherwise(int count) {
+    return count == 1 ? Sentence::tr("marks otherwise 1 thing")
+                      : Sentence::tr("marks otherwise {1} things", {std::to_string(count)});
 }
 
 void countChanges(const Plan &shown, BetterPlan &out) {
@@ -35,7 +42,7 @@ SolveOptions behindOptions() {
 Result<std::optional<BetterPlan>> betterPlan(const Case &record, const Findings &findings,
                                              const SolveOptions &options, Date on) {
     if (!record.plan || record.plan->lines.empty())
-        return fail(ErrorCode::Missing, "There is no plan yet. Plan first.");
+        return fail(ErrorCode::Missing, Sentence::tr("There is no plan yet. Plan first."));
     const auto built = planProblem(record, findings);
     if (!built)
         return tl::unexpected(built.error());
@@ -55,12 +62,12 @@ Result<std::optional<BetterPlan>> betterPlan(const Case &record, const Findings 
 
 std::string offerInWords(const BetterPlan &offer) {
     const auto less = static_cast<MilliMinutes>(std::llround(offer.minutesLess * 1000));
-    std::string words =
-        "A plan " + minutesInWords(less) + " a week better exists; it " +
-        (offer.moved > 0 ? things(offer.moved, "moves") : things(offer.marked, "marks otherwise"));
+    const std::string minutes = minutesInWords(less);
     if (offer.moved > 0 && offer.marked > 0)
-        words += " and " + things(offer.marked, "marks otherwise");
-    return words + ".";
+        return Sentence::tr("A plan {1} a week better exists; it {2} and {3}.",
+                            {minutes, moves(offer.moved), marksOtherwise(offer.marked)});
+    return Sentence::tr("A plan {1} a week better exists; it {2}.",
+                        {minutes, offer.moved > 0 ? moves(offer.moved) : marksOtherwise(offer.marked)});
 }
 
 } // namespace model

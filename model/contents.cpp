@@ -4,6 +4,7 @@
 #include "model/contents_reading.h"
 #include "model/contents_text.h"
 #include "model/lexicon.h"
+#include "model/sentence.h"
 #include <algorithm>
 
 namespace model {
@@ -34,7 +35,9 @@ const CatalogueThing *entryOf(const std::string &id) {
 std::string oftenSpoken(double usesPerWeek) {
     std::string out = words::oftenWords(usesPerWeek);
     const auto slash = out.find('/');
-    return slash == std::string::npos ? out : out.substr(0, slash) + " times a " + out.substr(slash + 1);
+    return slash == std::string::npos
+               ? out
+               : Sentence::tr("{1} times a {2}", {out.substr(0, slash), out.substr(slash + 1)});
 }
 
 std::string factsInWords(const Thing &thing) {
@@ -43,9 +46,9 @@ std::string factsInWords(const Thing &thing) {
         if (thing.usual.contains("allergen:" + fact.allergen))
             continue;
         if (fact.state == AllergenState::Contains)
-            out += ", contains " + fact.allergen;
+            out += Sentence::tr(", contains {1}", {fact.allergen});
         if (fact.state == AllergenState::MayContain)
-            out += ", may contain " + fact.allergen;
+            out += Sentence::tr(", may contain {1}", {fact.allergen});
     }
     return out;
 }
@@ -58,14 +61,14 @@ std::string sentence(const ContentsItem &item) {
     if (thing.usesPerWeek && !thing.usual.contains("uses"))
         out += ", " + oftenSpoken(*thing.usesPerWeek);
     if (!thing.count)
-        out += ", count not given";
+        out += Sentence::tr(", count not given");
     if (!item.size.empty())
         out += ", " + packInWords(item.size);
     else if (const auto *entry = entryOf(item.matched); entry != nullptr && thing.count)
-        out += ", usual " + packInWords(entry->pack);
+        out += Sentence::tr(", usual {1}", {packInWords(entry->pack)});
     out += factsInWords(thing);
     if (!item.claim.empty())
-        out += ", says " + item.claim + ", not checked";
+        out += Sentence::tr(", says {1}, not checked", {item.claim});
     if (!item.doubt.empty())
         out += ". " + item.doubt;
     if (out.back() != '?' && out.back() != '.')
@@ -98,8 +101,9 @@ Result<std::vector<ContentsItem>> parseContents(const std::string &line, const L
             out.push_back(words::parseItem(amount, lexicon));
     }
     if (out.empty())
-        return fail(ErrorCode::NotUnderstood, "Nothing on the line. Write what stands on the shelf, for "
-                                              "example: 4 chopped tomatoes, rice daily.");
+        return fail(ErrorCode::NotUnderstood,
+                    Sentence::tr("Nothing on the line. Write what stands on the shelf, for example: 4 "
+                                 "chopped tomatoes, rice daily."));
     return out;
 }
 

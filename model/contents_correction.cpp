@@ -1,5 +1,6 @@
 #include "model/contents.h"
 #include "model/lexicon.h"
+#include "model/sentence.h"
 
 namespace model {
 namespace {
@@ -38,9 +39,9 @@ Result<Thing> correctedBy(const Thing &thing, const std::string &line, const Lex
     if (!after)
         return tl::unexpected(after.error());
     if (after->size() != 1 || !before)
-        return fail(ErrorCode::NotUnderstood, "This line corrects one thing, and more than one was "
-                                              "understood. Put a second thing on the line of "
-                                              "its shelf. Kept.");
+        return fail(ErrorCode::NotUnderstood,
+                    Sentence::tr("This line corrects one thing, and more than one was understood. Put a "
+                                 "second thing on the line of its shelf. Kept."));
     Thing out = thing;
     const Thing &was = before->front().thing;
     const Thing &is = after->front().thing;

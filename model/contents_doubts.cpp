@@ -1,6 +1,7 @@
 #include "model/contents_facts.h"
 #include "model/contents_line.h"
 #include "model/contents_print.h"
+#include "model/sentence.h"
 #include <algorithm>
 #include <array>
 #include <cmath>
@@ -28,13 +29,13 @@ std::optional<Doubt> gluedCount(const Reading &r, double usual) {
     const std::string pack = shortNumber(usual / inBaseUnits(1, unit));
     if (!r.counts.empty() || digits.size() != pack.size() + 1 || digits.substr(1) != pack)
         return std::nullopt;
-    const std::string few = digits.substr(0, 1) + " of " + pack + " " + unit;
-    const std::string one = "one of " + digits + " " + unit;
+    const std::string few = Sentence::tr("{1} of {2} {3}", {digits.substr(0, 1), pack, unit});
+    const std::string one = Sentence::tr("one of {1} {2}", {digits, unit});
     LineParts several = withSize(r, pack + " " + unit, false);
     several.counts = {digits[0] - '0' + 0.0};
     LineParts single = withSize(r, digits + " " + unit, true);
     single.counts = {1};
-    return Doubt{digits + " " + unit + ": " + few + ", or " + one + "?",
+    return Doubt{Sentence::tr("{1} {2}: {3}, or {4}?", {digits, unit, few, one}),
                  {{few, lineFrom(several)}, {one, lineFrom(single)}}};
 }
 
@@ -48,7 +49,7 @@ std::optional<Doubt> twoSizesDoubt(const Reading &r) {
     const std::string first = sizeWords(r.sizes[0]);
     const std::string second = sizeWords(r.sizes[1]);
     return Doubt{
-        "Two sizes: " + first + " or " + second + "?",
+        Sentence::tr("Two sizes: {1} or {2}?", {first, second}),
         {{first, lineFrom(withSize(r, first, false))}, {second, lineFrom(withSize(r, second, false))}}};
 }
 
@@ -56,10 +57,10 @@ std::optional<Doubt> countDoubt(const Reading &r) {
     if (r.counts.size() > 1) {
         const double first = r.counts[0];
         const double second = r.counts[1];
-        return Doubt{"Two counts: " + shortNumber(first) + " or " + shortNumber(second) + "?",
+        return Doubt{Sentence::tr("Two counts: {1} or {2}?", {shortNumber(first), shortNumber(second)}),
                      {{shortNumber(first), lineFrom(withCount(r, {first}))},
                       {shortNumber(second), lineFrom(withCount(r, {second}))},
-                      {"count not given", lineFrom(withCount(r, {}))}}};
+                      {Sentence::tr("count not given"), lineFrom(withCount(r, {}))}}};
     }
     if (r.counts.empty())
         return std::nullopt;
@@ -67,7 +68,8 @@ std::optional<Doubt> countDoubt(const Reading &r) {
     const bool part = count > 0 && count < 1;
     if (part || (count >= 1 && count <= 999 && count == std::floor(count)))
         return std::nullopt;
-    Doubt doubt{shortNumber(count) + " of them?", {{"count not given", lineFrom(withCount(r, {}))}}};
+    Doubt doubt{Sentence::tr("{1} of them?", {shortNumber(count)}),
+                {{Sentence::tr("count not given"), lineFrom(withCount(r, {}))}}};
     if (count <= -1 && count > -999) {
         const double plus = std::ceil(-count);
         doubt.answers.insert(doubt.answers.begin(), {shortNumber(plus), lineFrom(withCount(r, {plus}))});
@@ -93,17 +95,17 @@ std::optional<Doubt> sizeDoubt(const Reading &r, const CatalogueThing *entry) {
     if (amount >= least && amount <= most)
         return std::nullopt;
     const std::string size = sizeWords(r.sizes.front());
-    return Doubt{size + ": usual is " + entry->pack + ". Right?",
-                 {{"yes, " + size, lineFrom(withSize(r, size, true))},
-                  {"no, the usual " + entry->pack, lineFrom(withSize(r, "", false))}}};
+    return Doubt{Sentence::tr("{1}: usual is {2}. Right?", {size, entry->pack}),
+                 {{Sentence::tr("yes, {1}", {size}), lineFrom(withSize(r, size, true))},
+                  {Sentence::tr("no, the usual {1}", {entry->pack}), lineFrom(withSize(r, "", false))}}};
 }
 
 std::optional<Doubt> amountDoubt(const Reading &r) {
     if (!r.soundTyped.empty()) {
         const double number = *numberFrom(r.sounds);
-        return Doubt{r.soundTyped + ": " + r.sounds + " of them?",
-                     {{r.sounds + " of them", lineFrom(withCount(r, {number}))},
-                      {"count not given", lineFrom(withCount(r, {}))}}};
+        return Doubt{Sentence::tr("{1}: {2} of them?", {r.soundTyped, r.sounds}),
+                     {{Sentence::tr("{1} of them", {r.sounds}), lineFrom(withCount(r, {number}))},
+                      {Sentence::tr("count not given"), lineFrom(withCount(r, {}))}}};
     }
     if (auto counts = countDoubt(r))
         return counts;
@@ -111,9 +113,10 @@ std::optional<Doubt> amountDoubt(const Reading &r) {
         return sizes;
     if (r.vague.empty())
         return std::nullopt;
-    Doubt doubt{r.vague + ": how often?", {}};
-    for (const auto &[words, uses] : {std::pair{"3 times a week", 3.0}, std::pair{"daily", 7.0},
-                                      std::pair{"weekly", 1.0}, std::pair{"monthly", 12.0 / 52}}) {
+    Doubt doubt{Sentence::tr("{1}: how often?", {r.vague}), {}};
+    for (const auto &[words, uses] :
+         {std::pair{Sentence::tr("3 times a week"), 3.0}, std::pair{Sentence::tr("daily"), 7.0},
+          std::pair{Sentence::tr("weekly"), 1.0}, std::pair{Sentence::tr("monthly"), 12.0 / 52}}) {
         LineParts parts = partsOf(r);
         parts.uses = uses;
         doubt.answers.push_back({words, lineFrom(parts)});
@@ -132,21 +135,21 @@ std::optional<Doubt> shapeDoubt(const Reading &r, const std::string &name) {
     const bool sized = !r.sizes.empty() || !r.sizeClass.empty();
     Doubt doubt;
     if (!r.pack) {
-        doubt.question = sized ? "shape?" : "shape and size?";
+        doubt.question = sized ? Sentence::tr("shape?") : Sentence::tr("shape and size?");
         for (const Shape shape : shapes) {
             LineParts more = parts;
             more.facts.insert(more.facts.begin(), shapeWord(shape));
-            doubt.answers.push_back({shapeWord(shape), lineFrom(more)});
+            doubt.answers.push_back({Sentence::tr(shapeWord(shape)), lineFrom(more)});
         }
         return doubt;
     }
     if (sized)
         return std::nullopt;
-    doubt.question = "size?";
-    for (const char *size : {"medium", "small", "large"}) {
+    doubt.question = Sentence::tr("size?");
+    for (const char *size : {Sentence::later("medium"), Sentence::later("small"), Sentence::later("large")}) {
         LineParts more = parts;
         more.facts.emplace_back(size);
-        doubt.answers.push_back({size, lineFrom(more)});
+        doubt.answers.push_back({Sentence::tr(size), lineFrom(more)});
     }
     return doubt;
 }
@@ -158,10 +161,10 @@ std::optional<Doubt> factDoubt(const Reading &r) {
     noted.notes.push_back(r.unknown);
     LineParts named = partsOf(r);
     named.name += " " + r.unknown;
-    return Doubt{r.unknown + ": not understood. What is it?",
-                 {{"a note", lineFrom(noted)},
-                  {"part of the name", lineFrom(named)},
-                  {"leave it out", lineFrom(partsOf(r))}}};
+    return Doubt{Sentence::tr("{1}: not understood. What is it?", {r.unknown}),
+                 {{Sentence::tr("a note"), lineFrom(noted)},
+                  {Sentence::tr("part of the name"), lineFrom(named)},
+                  {Sentence::tr("leave it out"), lineFrom(partsOf(r))}}};
 }
 
 } // namespace model::words

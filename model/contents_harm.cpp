@@ -1,5 +1,6 @@
 #include "model/contents_harm.h"
 #include "model/contents_print.h"
+#include "model/sentence.h"
 #include <algorithm>
 #include <array>
 #include <string_view>
@@ -83,11 +84,11 @@ Doubt harmQuestion(const Reading &r, const std::string &name, const std::string 
     for (const auto &[words, like] : forms) {
         LineParts more = parts;
         more.like = like;
-        doubt.answers.push_back({"yes, " + words, lineFrom(more)});
+        doubt.answers.push_back({Sentence::tr("yes, {1}", {words}), lineFrom(more)});
     }
     LineParts other = parts;
     other.facts.push_back(fact);
-    doubt.answers.push_back({"yes, in another form", lineFrom(other)});
+    doubt.answers.push_back({Sentence::tr("yes, in another form"), lineFrom(other)});
     doubt.answers.push_back({denied, lineFrom(parts)});
     return doubt;
 }
@@ -104,17 +105,19 @@ std::optional<Doubt> harmDoubt(const Reading &r, const std::string &name) {
         return isMedicineWord(single) || endsAsMedicine(single) || drop || blood;
     });
     if (medicine && !(known && (r.entry->usual.medicine || r.entry->usual.klass == Klass::Chemical)))
-        return harmQuestion(r, name, "is it a medicine?",
-                            {{"tablets", "tablets"},
-                             {"a liquid", "cough medicine"},
-                             {"a cream", "antiseptic cream"},
-                             {"a pen or an injection", "adrenaline pen"}},
-                            "medicine", "no, not a medicine");
+        return harmQuestion(r, name, Sentence::tr("is it a medicine?"),
+                            {{Sentence::tr("tablets"), "tablets"},
+                             {Sentence::tr("a liquid"), "cough medicine"},
+                             {Sentence::tr("a cream"), "antiseptic cream"},
+                             {Sentence::tr("a pen or an injection"), "adrenaline pen"}},
+                            "medicine", Sentence::tr("no, not a medicine"));
     const bool poison = anyOtherWord(r, [&](std::size_t i) { return isPoisonWord(r.all[i].single); });
     if (poison && !(known && r.entry->usual.hazard))
-        return harmQuestion(r, name, "a poison, fuel or cleaner?",
-                            {{"a bottle", "bleach"}, {"a spray", "kitchen spray"}, {"a box", "slug pellets"}},
-                            "hazard", "no, harmless");
+        return harmQuestion(r, name, Sentence::tr("a poison, fuel or cleaner?"),
+                            {{Sentence::tr("a bottle"), "bleach"},
+                             {Sentence::tr("a spray"), "kitchen spray"},
+                             {Sentence::tr("a box"), "slug pellets"}},
+                            "hazard", Sentence::tr("no, harmless"));
     return std::nullopt;
 }
 

@@ -1,6 +1,7 @@
 #include "model/contents_change.h"
 #include "model/contents_text.h"
 #include "model/contents_words.h"
+#include "model/sentence.h"
 #include <algorithm>
 #include <map>
 
@@ -84,15 +85,15 @@ std::string lineOfRow(const Table &table, const std::string &text, ListedLine &l
         said[table.columns[i]] = cells[i];
     listed.place = said[Column::Place];
     if (said[Column::Name].empty()) {
-        listed.problem = "no name in it";
+        listed.problem = Sentence::tr("no name in it");
         return {};
     }
     if (cells.size() > table.columns.size())
-        listed.problem = "it has " + std::to_string(cells.size()) + " cells, the table has " +
-                         std::to_string(table.columns.size()) + " columns";
+        listed.problem = Sentence::tr("it has {1} cells, the table has {2} columns",
+                                      {std::to_string(cells.size()), std::to_string(table.columns.size())});
     const std::string count = said[Column::Count];
     if (!count.empty() && !words::numberFrom(words::lower(count)))
-        listed.problem = "not a count: " + count;
+        listed.problem = Sentence::tr("not a count: {1}", {count});
     std::string line = listed.problem.empty() ? count : "";
     for (const Column column : {Column::Size, Column::Name, Column::Use}) {
         const std::string &cell = column == Column::Name ? quotedIfNeeded(said[column]) : said[column];
@@ -123,7 +124,7 @@ void read(ListedLine &listed, const std::string &line, const Lexicon &lexicon) {
     if (items)
         listed.items = std::move(*items);
     else
-        listed.problem = "nothing in it that could stand on a shelf";
+        listed.problem = Sentence::tr("nothing in it that could stand on a shelf");
 }
 
 } // namespace

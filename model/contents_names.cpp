@@ -1,6 +1,7 @@
 #include "model/contents_harm.h"
 #include "model/contents_line.h"
 #include "model/contents_print.h"
+#include "model/sentence.h"
 #include <algorithm>
 #include <array>
 
@@ -95,7 +96,7 @@ Doubt candidates(Reading &r, const std::string &name, const std::vector<NearName
     Doubt doubt{name + ": " + found.front().name + "?", {}};
     for (std::size_t i = 0; i < std::min(found.size(), mostCandidates); ++i)
         doubt.answers.push_back(named(r, found[i].name));
-    doubt.answers.push_back(kept(r, "something else: " + name, name, ""));
+    doubt.answers.push_back(kept(r, Sentence::tr("something else: {1}", {name}), name, ""));
     r.entry = found.front().thing;
     return doubt;
 }
@@ -227,9 +228,9 @@ std::optional<Doubt> kindDoubt(Reading &r, const std::string &name, const Rest &
                                const Lexicon &lexicon) {
     const CatalogueThing &entry = *r.entry;
     if (!rest.after.empty()) {
-        Doubt doubt{
-            name + ": a kind of " + entry.name + "?",
-            {kept(r, "a kind of " + entry.name, name, entry.name), kept(r, "something else", name, "")}};
+        Doubt doubt{Sentence::tr("{1}: a kind of {2}?", {name, entry.name}),
+                    {kept(r, Sentence::tr("a kind of {1}", {entry.name}), name, entry.name),
+                     kept(r, Sentence::tr("something else"), name, "")}};
         if (namesTool(r.all[rest.after.back()].single)) {
             std::swap(doubt.answers[0], doubt.answers[1]);
             r.entry = nullptr;
@@ -242,16 +243,17 @@ std::optional<Doubt> kindDoubt(Reading &r, const std::string &name, const Rest &
     const auto *turned = lexicon.findInAnyOrder(name);
     if (turned != nullptr)
         r.entry = turned;
-    Doubt doubt{name + ": the same as " + entry.name + "?",
-                {kept(r, "a kind of " + entry.name, name, entry.name), kept(r, "something else", name, "")}};
+    Doubt doubt{Sentence::tr("{1}: the same as {2}?", {name, entry.name}),
+                {kept(r, Sentence::tr("a kind of {1}", {entry.name}), name, entry.name),
+                 kept(r, Sentence::tr("something else"), name, "")}};
     if (turned != nullptr) {
         doubt.question = name + ": " + turned->name + "?";
         doubt.answers.insert(doubt.answers.begin(), named(r, turned->name));
     }
     const bool things = lexicon.find(others) != nullptr;
     if (things)
-        doubt.answers.push_back(
-            {"two things: " + others + ", " + entry.name, others + "; " + named(r, entry.name).line});
+        doubt.answers.push_back({Sentence::tr("two things: {1}, {2}", {others, entry.name}),
+                                 others + "; " + named(r, entry.name).line});
     return doubt;
 }
 
@@ -281,9 +283,10 @@ std::optional<Doubt> splitDoubt(const Reading &r, const Lexicon &lexicon) {
         from = to + 1;
     }
     const std::string number = joints.size() == 2 ? "two" : std::to_string(joints.size());
-    Doubt doubt{nameOf(r) + ": one thing, or " + number + "?", {{number + " things", several}}};
+    Doubt doubt{Sentence::tr("{1}: one thing, or {2}?", {nameOf(r), number}),
+                {{Sentence::tr("{1} things", {number}), several}}};
     doubt.answers.insert(known ? doubt.answers.end() : doubt.answers.begin(),
-                         kept(r, "one thing", nameOf(r), ""));
+                         kept(r, Sentence::tr("one thing"), nameOf(r), ""));
     return doubt;
 }
 

@@ -2,6 +2,7 @@
 #include "model/contents_facts.h"
 #include "model/contents_line.h"
 #include "model/contents_text.h"
+#include "model/sentence.h"
 #include <algorithm>
 #include <array>
 #include <cmath>
@@ -173,6 +174,7 @@ using namespace words;
 std::string contentsLine(const Thing &thing, const Lexicon &lexicon) {
     if (!thing.doubt.empty() && !thing.said.empty())
         return thing.said;
+    const AsWritten english; // what follows asks the doubts for their words
     LineParts parts;
     parts.name = thing.name;
     parts.quoted = !plainNameSuffices(thing, lexicon);

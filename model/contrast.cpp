@@ -1,4 +1,5 @@
 #include "model/contrast.h"
+#include "model/sentence.h"
 #include "model/typed.h"
 #include <algorithm>
 #include <array>
@@ -62,8 +63,10 @@ double linear(int channel) {
 
 Result<double> weberContrast(double ground, double print) {
     if (!(ground > 0 && print >= 0 && print <= ground))
-        return fail(ErrorCode::OutOfRange,
-                    "Contrast of dark print needs a ground that is above 0 and not darker than the print.");
+        return fail(
+            ErrorCode::OutOfRange,
+            Sentence::tr(
+                "Contrast of dark print needs a ground that is above 0 and not darker than the print."));
     return (ground - print) / ground;
 }
 
@@ -87,7 +90,8 @@ Result<Colour> parseColour(const std::string &typed) {
     if (!text.empty() && text[0] == '#')
         if (const auto colour = fromDigits(text.substr(1)))
             return *colour;
-    return fail(ErrorCode::NotUnderstood, typed::notA("a colour", typed, "#595959, black or dark blue"));
+    return fail(ErrorCode::NotUnderstood,
+                typed::notA(Sentence::tr("a colour"), typed, "#595959, black or dark blue"));
 }
 
 double relativeLuminance(Colour colour) {

@@ -1,5 +1,6 @@
 #include "model/database.h"
 #include "model/platform.h"
+#include "model/sentence.h"
 #include <array>
 #include <sodium.h>
 #include <sqlcipher/sqlite3.h>
@@ -46,34 +47,33 @@ Error errorFrom(const DatabaseError &problem) {
     case SQLITE_BUSY:
     case SQLITE_LOCKED:
         return {ErrorCode::Busy,
-                "These records are open in another window or program. Close it and try again."};
+                Sentence::tr("These records are open in another window or program. Close it and try again.")};
     case SQLITE_READONLY:
     case SQLITE_PERM:
     case SQLITE_CANTOPEN:
         return {ErrorCode::ReadOnly,
-                "The records cannot be written: the folder or the file is read-only, or belongs to "
-                "somebody else. Nothing was saved. Copy the folder to a place of your own."};
+                Sentence::tr("The records cannot be written: the folder or the file is read-only, or belongs "
+                             "to somebody else. Nothing was saved. Copy the folder to a place of your own.")};
     case SQLITE_FULL:
-        return {ErrorCode::Full,
-                "The disk is full. The last change was not saved; everything before it is safe. Free "
-                "some space and try again."};
+        return {ErrorCode::Full, Sentence::tr("The disk is full. The last change was not saved; everything "
+                                              "before it is safe. Free some space and try again.")};
     case SQLITE_CORRUPT:
     case SQLITE_NOTADB:
         return {ErrorCode::DamagedDatabase,
-                "The file records.db is damaged. Your passphrase is right. Restore the last "
-                "backup, and keep the damaged folder as it is."};
+                Sentence::tr("The file records.db is damaged. Your passphrase is right. Restore the last "
+                             "backup, and keep the damaged folder as it is.")};
     case SQLITE_CONSTRAINT:
         return {ErrorCode::Refused,
-                "The change does not fit the rest of the records, so it was not saved. This is a "
-                "fault of the program. Open the client again."};
+                Sentence::tr("The change does not fit the rest of the records, so it was not saved. This is "
+                             "a fault of the program. Open the client again.")};
     case SQLITE_NOMEM:
         return {ErrorCode::InputOutput,
-                "There is not enough free memory. Close other programs and try again."};
+                Sentence::tr("There is not enough free memory. Close other programs and try again.")};
     default:
         return {ErrorCode::InputOutput,
-                "The disk did not take the last change (code " + std::to_string(problem.code()) +
-                    "). It was not saved; everything before it is safe. Check the disk and try "
-                    "again."};
+                Sentence::tr("The disk did not take the last change (code {1}). It was not saved; everything "
+                             "before it is safe. Check the disk and try again.",
+                             {std::to_string(problem.code())})};
     }
 }
 

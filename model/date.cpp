@@ -1,4 +1,5 @@
 #include "model/date.h"
+#include "model/sentence.h"
 #include <array>
 #include <cctype>
 #include <charconv>
@@ -54,7 +55,7 @@ Result<Date> checked(int y, int m, int d, const std::string &text) {
     const Date date{year{y}, month{static_cast<unsigned>(m)}, day{static_cast<unsigned>(d)}};
     if (m < 1 || d < 1 || !date.ok())
         return fail(ErrorCode::OutOfRange,
-                    "There is no such day: " + text + ". For example 25 November 2026.");
+                    Sentence::tr("There is no such day: {1}. For example 25 November 2026.", {text}));
     return date;
 }
 
@@ -96,8 +97,9 @@ Result<Date> parseDate(const std::string &text) {
                 return checked(c, b, a, text);
         }
     }
-    return fail(ErrorCode::NotUnderstood,
-                "Not a date: " + text + ". Write day, month and year, for example 25 November 2026.");
+    return fail(
+        ErrorCode::NotUnderstood,
+        Sentence::tr("Not a date: {1}. Write day, month and year, for example 25 November 2026.", {text}));
 }
 
 Result<Time> parseTime(const std::string &text) {
@@ -111,7 +113,7 @@ Result<Time> parseTime(const std::string &text) {
         if (date && h >= 0 && h < 24 && m >= 0 && m < 60 && s >= 0 && s < 60)
             return Time{sys_days{*date}} + hours{h} + minutes{m} + seconds{s};
     }
-    return fail(ErrorCode::NotUnderstood, "Not a time: " + text + ".");
+    return fail(ErrorCode::NotUnderstood, Sentence::tr("Not a time: {1}.", {text}));
 }
 
 Date today() {

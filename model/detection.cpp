@@ -1,5 +1,6 @@
 #include "model/detection.h"
 #include "model/same_different.h"
+#include "model/sentence.h"
 #include <algorithm>
 #include <cmath>
 #include <functional>
@@ -25,7 +26,7 @@ bool isRate(double p) {
 }
 
 tl::unexpected<Error> notARate(const std::string &what) {
-    return fail(ErrorCode::OutOfRange, "No distance follows from this: " + what + ".");
+    return fail(ErrorCode::OutOfRange, Sentence::tr("No distance follows from this: {1}.", {what}));
 }
 
 double normalDensity(double x) {
@@ -60,7 +61,7 @@ double normalQuantile(double p) {
 
 Result<YesNo> yesNo(double hits, double falseAlarms) {
     if (!isRate(hits) || !isRate(falseAlarms))
-        return notARate("rates lie between 0 and 1; use the log-linear rule for 0 and 1");
+        return notARate(Sentence::tr("rates lie between 0 and 1; use the log-linear rule for 0 and 1"));
     const double h = normalQuantile(hits), f = normalQuantile(falseAlarms);
     return YesNo{h - f, -(h + f) / 2, std::exp((f * f - h * h) / 2)};
 }
@@ -84,21 +85,21 @@ double shareRight(double distance, int m) {
 
 Result<double> distanceOfChoice(double share, int m) {
     if (m < 2 || !(share >= 1.0 / m && share < 1))
-        return notARate("the share right must be from chance up to, but not, 1");
+        return notARate(Sentence::tr("the share right must be from chance up to, but not, 1"));
     constexpr double most = 20;
     return whereReached([m](double distance) { return shareRight(distance, m); }, share, 0, most);
 }
 
 Result<double> distanceIndependent(double share) {
     if (!(share >= 0.5 && share < 1))
-        return notARate("the share right must be from 0.5 up to, but not, 1");
+        return notARate(Sentence::tr("the share right must be from 0.5 up to, but not, 1"));
     // share = a^2 + (1 - a)^2 with a = Phi(d / 2)
     return 2 * normalQuantile((1 + std::sqrt(2 * share - 1)) / 2);
 }
 
 Result<double> distanceDifferencing(double hits, double falseAlarms) {
     if (!isRate(hits) || !isRate(falseAlarms) || hits < falseAlarms)
-        return notARate("hits must be more than false alarms, both between 0 and 1");
+        return notARate(Sentence::tr("hits must be more than false alarms, both between 0 and 1"));
     const double root = std::numbers::sqrt2;
     const double k = -root * normalQuantile(falseAlarms / 2);
     constexpr double most = 60;

@@ -1,5 +1,6 @@
 #include "model/findings.h"
 #include "model/findings_parts.h"
+#include "model/sentence.h"
 #include "model/typed.h"
 #include <algorithm>
 
@@ -57,8 +58,8 @@ const Measurement *newestResult(const Case &record, Test test) {
 std::string whyMissing(const Case &record, Test test) {
     for (auto it = record.measurements.rbegin(); it != record.measurements.rend(); ++it)
         if (it->test == test && !it->notTestedBecause.empty())
-            return "Not tested: " + it->notTestedBecause + ".";
-    return "No result was entered.";
+            return Sentence::tr("Not tested: {1}.", {it->notTestedBecause});
+    return Sentence::tr("No result was entered.");
 }
 
 std::string wordsOf(Side side) {
@@ -110,8 +111,8 @@ Finding notMeasured(Domain domain, std::string topic, std::string answer, std::s
 
 Finding notUnderstood(const Measurement &measurement, const Error &error) {
     const TestInfo &info = infoOf(measurement.test);
-    return {info.domain,     info.name,        "not understood, so not used",
-            error.sentence,  "what was typed", Sureness::NotMeasured,
+    return {info.domain,     Sentence::tr(info.name),        Sentence::tr("not understood, so not used"),
+            error.sentence,  Sentence::tr("what was typed"), Sureness::NotMeasured,
             {measurement.id}};
 }
 

@@ -1,4 +1,5 @@
 #include "model/fingers.h"
+#include "model/sentence.h"
 #include "model/typed.h"
 #include <algorithm>
 #include <sstream>
@@ -45,7 +46,8 @@ Result<HandFinger> parseReadingFinger(const std::string &typed) {
     for (std::string word; words >> word;)
         understood = takeWord(word, which) && understood;
     if (!understood || which.hand == Side::NotStated || which.finger.empty())
-        return fail(ErrorCode::NotUnderstood, typed::notA("one finger of one hand", typed, "right index"));
+        return fail(ErrorCode::NotUnderstood,
+                    typed::notA(Sentence::tr("one finger of one hand"), typed, "right index"));
     return which;
 }
 

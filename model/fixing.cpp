@@ -2,6 +2,7 @@
 #include "model/kit.h"
 #include "model/plan_safety.h"
 #include "model/rule_words.h"
+#include "model/sentence.h"
 #include "model/typed.h"
 #include <algorithm>
 
@@ -31,22 +32,27 @@ bool isSet(const Thing &thing) {
            (thing.sub == "cutlery" || (thing.width && thing.width->value > wide));
 }
 
+/// Spots as they are written: rules ask for their words, and fixingOf() says them in the language of the
+/// window.
+///
 /// A row of tins is told by its tops, so what warns sits at the front.
 std::string onCan(const Marker &marker, MarkRole role) {
     switch (holdOf(marker)) {
     case Hold::Round:
-        return "round the upper third";
+        return Sentence::later("round the upper third");
     case Hold::Tied:
-        return "round the tin, just under the top rim";
+        return Sentence::later("round the tin, just under the top rim");
     case Hold::Stuck:
     case Hold::Drawn:
     case Hold::Laid:
-        return role == MarkRole::Meaning ? "at the front, just under the top rim" : "on top";
+        return role == MarkRole::Meaning ? Sentence::later("at the front, just under the top rim")
+                                         : Sentence::later("on top");
     case Hold::Label:
         break;
     }
-    return marker.medium == MarkMedium::SpokenTag ? "on a card under a band, clear of the metal"
-                                                  : "on a card at the front, under a band";
+    return marker.medium == MarkMedium::SpokenTag
+               ? Sentence::later("on a card under a band, clear of the metal")
+               : Sentence::later("on a card at the front, under a band");
 }
 
 /// A lid can change its jar, so what warns sits on the jar itself.
@@ -56,38 +62,47 @@ std::string onLidded(const Marker &marker, MarkRole role, const std::string &nec
     case Hold::Tied:
         return neck;
     case Hold::Label:
-        return "on a card tied to the neck";
+        return Sentence::later("on a card tied to the neck");
     case Hold::Stuck:
     case Hold::Drawn:
     case Hold::Laid:
         break;
     }
-    return role == MarkRole::Meaning ? "at the front, just under the lid" : "on the lid";
+    return role == MarkRole::Meaning ? Sentence::later("at the front, just under the lid")
+                                     : Sentence::later("on the lid");
 }
 
-std::string onNeck(const Marker &marker, const std::string &neck) {
+std::string onBottle(const Marker &marker) {
     if (goesRound(holdOf(marker)))
-        return "round the " + neck;
-    return holdOf(marker) == Hold::Label ? "on a card tied to the " + neck
-                                         : "at the front, close to the " + neck;
+        return Sentence::later("round the neck");
+    return holdOf(marker) == Hold::Label ? Sentence::later("on a card tied to the neck")
+                                         : Sentence::later("at the front, close to the neck");
+}
+
+std::string onTube(const Marker &marker) {
+    if (goesRound(holdOf(marker)))
+        return Sentence::later("round the cap end");
+    return holdOf(marker) == Hold::Label ? Sentence::later("on a card tied to the cap end")
+                                         : Sentence::later("at the front, close to the cap end");
 }
 
 std::string onHandle(const Thing &thing, const Marker &marker) {
     if (isSet(thing))
-        return "on the front of its tray, block or pot";
+        return Sentence::later("on the front of its tray, block or pot");
     if (goesRound(holdOf(marker)))
-        return "round the end of the handle";
+        return Sentence::later("round the end of the handle");
     if (thing.shape == Shape::Tool && !thing.hotUse && holdOf(marker) != Hold::Label)
-        return "at the end of the handle";
-    return "on the edge of the shelf or drawer, in front of it";
+        return Sentence::later("at the end of the handle");
+    return Sentence::later("on the edge of the shelf or drawer, in front of it");
 }
 
 std::string onOther(const Thing &thing, const Marker &marker) {
     if (thing.hotUse)
-        return goesRound(holdOf(marker)) ? "round the handle" : "at the grip, away from heat and steam";
+        return goesRound(holdOf(marker)) ? Sentence::later("round the handle")
+                                         : Sentence::later("at the grip, away from heat and steam");
     if (thing.klass == Klass::Food)
-        return "on the clip or the basket that it is kept in, at the front";
-    return "where the hand meets it first, at the front";
+        return Sentence::later("on the clip or the basket that it is kept in, at the front");
+    return Sentence::later("where the hand meets it first, at the front");
 }
 
 std::string usualSpot(const Thing &thing, const Marker &marker, MarkRole role) {
@@ -97,31 +112,34 @@ std::string usualSpot(const Thing &thing, const Marker &marker, MarkRole role) {
     case Shape::Can:
         return onCan(marker, role);
     case Shape::Jar:
-        return onLidded(marker, role, "round the neck, under the lid");
+        return onLidded(marker, role, Sentence::later("round the neck, under the lid"));
     case Shape::Tub:
         if (holdOf(marker) == Hold::Label)
-            return "on the lid";
-        return onLidded(marker, role, "round the tub, under the rim");
+            return Sentence::later("on the lid");
+        return onLidded(marker, role, Sentence::later("round the tub, under the rim"));
     case Shape::Canister:
-        return goesRound(holdOf(marker)) ? "round the canister, under the lid"
-                                         : "at the front of the canister, not on its lid";
+        return goesRound(holdOf(marker)) ? Sentence::later("round the canister, under the lid")
+                                         : Sentence::later("at the front of the canister, not on its lid");
     case Shape::Bottle:
-        return onNeck(marker, "neck");
+        return onBottle(marker);
     case Shape::Tube:
-        return onNeck(marker, "cap end");
+        return onTube(marker);
     case Shape::Box:
         if (role == MarkRole::Meaning)
-            return "at the front, in the top left corner";
-        return holdOf(marker) == Hold::Label ? "on a card upright at the front, above the flap"
-                                             : "upright at the front, above the flap";
+            return Sentence::later("at the front, in the top left corner");
+        return holdOf(marker) == Hold::Label
+                   ? Sentence::later("on a card upright at the front, above the flap")
+                   : Sentence::later("upright at the front, above the flap");
     case Shape::Bag:
     case Shape::Packet:
-        return holdOf(marker) == Hold::Label ? "on a card on the clip" : "on the clip that closes it";
+        return holdOf(marker) == Hold::Label ? Sentence::later("on a card on the clip")
+                                             : Sentence::later("on the clip that closes it");
     case Shape::Mug:
-        return goesRound(holdOf(marker)) ? "round the handle" : "on the edge of the shelf, in front";
+        return goesRound(holdOf(marker)) ? Sentence::later("round the handle")
+                                         : Sentence::later("on the edge of the shelf, in front");
     case Shape::Plate:
     case Shape::Bowl:
-        return "on the edge of the shelf, in front of the pile";
+        return Sentence::later("on the edge of the shelf, in front of the pile");
     case Shape::Pan:
     case Shape::Tool:
         return onHandle(thing, marker);
@@ -138,14 +156,14 @@ bool touchesThing(const Thing &thing, const Marker &marker) {
 
 std::string tagSpot(const Thing &thing) {
     if (thing.shape == Shape::Box)
-        return "on a card tag, upright at the front above the flap";
+        return Sentence::later("on a card tag, upright at the front above the flap");
     if (hasHandle(thing.shape))
-        return "on a card tag, tied to the handle";
-    return "on a card tag, tied or clipped on at the front";
+        return Sentence::later("on a card tag, tied to the handle");
+    return Sentence::later("on a card tag, tied or clipped on at the front");
 }
 
 std::string degrees(Celsius heat) {
-    return typed::words(heat.value, 0) + " C";
+    return Sentence::tr("{1} C", {typed::words(heat.value, 0)});
 }
 
 bool isWashedUp(const Thing &thing) {
@@ -155,41 +173,49 @@ bool isWashedUp(const Thing &thing) {
 void addHeat(const Thing &thing, const Marker &marker, std::vector<std::string> &notes) {
     if (!thing.hotUse)
         return;
-    const std::string oven = thing.shape == Shape::Pan ? ", and take it off before the oven." : ".";
-    notes.push_back((marker.heatLimit ? "It does not stand more than " + degrees(*marker.heatLimit)
-                                      : "How much heat it stands is not known") +
-                    ": keep it from heat and steam" + oven);
+    const std::string oven =
+        thing.shape == Shape::Pan ? Sentence::tr(", and take it off before the oven.") : ".";
+    notes.push_back(Sentence::tr(
+        "{1}: keep it from heat and steam{2}",
+        {(marker.heatLimit ? Sentence::tr("It does not stand more than {1}", {degrees(*marker.heatLimit)})
+                           : Sentence::tr("How much heat it stands is not known")),
+         oven}));
 }
 
 void addColdAndWet(const Thing &thing, const Marker &marker, std::vector<std::string> &notes) {
     if (thing.storage == Storage::Freezer && !marker.survivesFreezer)
-        notes.emplace_back("It does not last in the freezer: feel it at each use, and change it when it is "
-                           "brittle or loose.");
+        notes.emplace_back(Sentence::tr("It does not last in the freezer: feel it at each use, and change it "
+                                        "when it is brittle or loose."));
     if (thing.storage != Storage::Dry && marker.adhesive)
-        notes.emplace_back("Stick it on dry, clean and room-warm, 24 hours before it goes into the cold.");
+        notes.emplace_back(
+            Sentence::tr("Stick it on dry, clean and room-warm, 24 hours before it goes into the cold."));
     if (thing.storage != Storage::Dry && !marker.survivesWet)
-        notes.emplace_back("It does not stand wet: keep it under clear film, or change it when it is damp.");
+        notes.emplace_back(
+            Sentence::tr("It does not stand wet: keep it under clear film, or change it when it is damp."));
     if (thing.klass == Klass::Chemical && !marker.survivesWet)
-        notes.emplace_back("It does not stand wet: dry the pack first, and keep it clear of what runs down.");
+        notes.emplace_back(
+            Sentence::tr("It does not stand wet: dry the pack first, and keep it clear of what runs down."));
     if (isWashedUp(thing) && !marker.survivesWet)
-        notes.emplace_back("Take it off before washing up.");
+        notes.emplace_back(Sentence::tr("Take it off before washing up."));
 }
 
 void addCare(const Thing &thing, Fixing &fixing) {
     std::vector<std::string> &notes = fixing.notes;
     if (isWashedUp(thing) && !fixing.where.starts_with("on the "))
-        notes.emplace_back("Never where food or a lip touches it.");
+        notes.emplace_back(Sentence::tr("Never where food or a lip touches it."));
     if (thing.sharp)
-        notes.emplace_back("Cover the blade while you fix it, and keep the mark off the blade.");
+        notes.emplace_back(
+            Sentence::tr("Cover the blade while you fix it, and keep the mark off the blade."));
     if (thing.hazard)
-        notes.emplace_back(keepWarnings);
+        notes.push_back(Sentence::tr(keepWarnings));
     if (thing.medicine)
-        notes.emplace_back("Never over the pharmacy's label: ask the pharmacist.");
+        notes.emplace_back(Sentence::tr("Never over the pharmacy's label: ask the pharmacist."));
 }
 
 void addJarRule(const Fixing &fixing, const Thing &thing, std::vector<std::string> &notes) {
     if (fixing.where == "on the lid" && thing.shape == Shape::Jar)
-        notes.emplace_back("Close one jar before you open the next: the mark goes with the lid.");
+        notes.emplace_back(
+            Sentence::tr("Close one jar before you open the next: the mark goes with the lid."));
 }
 
 bool isUsedUp(const Thing &thing) {
@@ -201,20 +227,21 @@ void addWhenEmpty(const Thing &thing, const Marker &marker, Fixing &fixing) {
     if (!isUsedUp(thing))
         return;
     if (thing.shape == Shape::Canister) {
-        fixing.whenEmpty = "It stays on the canister, never on the refill pack. Empty and wash the canister "
-                           "before it is filled again.";
+        fixing.whenEmpty = Sentence::tr("It stays on the canister, never on the refill pack. Empty and wash "
+                                        "the canister before it is filled again.");
         return;
     }
     if (isClipped(thing.shape)) {
         fixing.toThePot = true;
-        fixing.whenEmpty = "When it is empty, the clip with its mark goes into the return pot.";
+        fixing.whenEmpty = Sentence::tr("When it is empty, the clip with its mark goes into the return pot.");
         return;
     }
     const bool stays =
         (holdOf(marker) == Hold::Stuck || holdOf(marker) == Hold::Drawn) && fixing.instead.empty();
     fixing.toThePot = !stays;
-    fixing.whenEmpty = stays ? "It goes out with the empty pack: the next pack gets a new one."
-                             : "When it is empty, take the mark off and put it into the return pot.";
+    fixing.whenEmpty =
+        stays ? Sentence::tr("It goes out with the empty pack: the next pack gets a new one.")
+              : Sentence::tr("When it is empty, take the mark off and put it into the return pot.");
 }
 
 } // namespace
@@ -239,18 +266,20 @@ Fixing fixingOf(const Thing &thing, const Marker &marker, MarkRole role) {
     if (touchesThing(thing, marker) && (box || !marker.surfaces.contains(thing.surface))) {
         fixing.where = tagSpot(thing);
         fixing.instead =
-            box ? "Nothing goes round a box without bending it, so the same mark goes on a tag."
-                : "It does not hold on " + wordsOf(thing.surface) + ", so the same mark goes on a tag.";
+            box ? Sentence::tr("Nothing goes round a box without bending it, so the same mark goes on a tag.")
+                : Sentence::tr("It does not hold on {1}, so the same mark goes on a tag.",
+                               {wordsOf(thing.surface)});
     } else if (isClipped(thing.shape) && goesRound(holdOf(marker))) {
-        fixing.where = "round the clip that closes it";
+        fixing.where = Sentence::later("round the clip that closes it");
     } else if (isPile(thing.shape) && goesRound(holdOf(marker)) && thing.shape != Shape::Mug) {
-        fixing.where = "on a card on the edge of the shelf, in front of the pile";
+        fixing.where = Sentence::later("on a card on the edge of the shelf, in front of the pile");
     }
     addHeat(thing, marker, fixing.notes);
     addColdAndWet(thing, marker, fixing.notes);
     addCare(thing, fixing);
     addJarRule(fixing, thing, fixing.notes);
     addWhenEmpty(thing, marker, fixing);
+    fixing.where = Sentence::tr(fixing.where);
     return fixing;
 }
 
@@ -259,7 +288,7 @@ std::string fixingWords(const Fixing &fixing, const Marker &marker) {
     if (!fixing.instead.empty())
         words += " " + fixing.instead;
     if (holdOf(marker) == Hold::Label)
-        words += " It faces outward.";
+        words += Sentence::tr(" It faces outward.");
     for (const std::string &note : fixing.notes)
         words += " " + note;
     return fixing.whenEmpty.empty() ? words : words + " " + fixing.whenEmpty;
@@ -273,20 +302,20 @@ BrailleFace brailleFace(const Thing &thing) {
     const Millimetres width{size(thing.width, 7)}, height{size(thing.height, 12)};
     switch (thing.shape) {
     case Shape::Can:
-        return {"along the side, from the bottom up", height, {12.7}, true};
+        return {Sentence::later("along the side, from the bottom up"), height, {12.7}, true};
     case Shape::Box:
-        return {"on a card upright at the front, above the flap", width, {38}};
+        return {Sentence::later("on a card upright at the front, above the flap"), width, {38}};
     case Shape::Tub:
-        return {"on the lid", width, {size(thing.depth, 7)}};
+        return {Sentence::later("on the lid"), width, {size(thing.depth, 7)}};
     case Shape::Canister:
-        return {"along the side of the canister, from the bottom up", height, {12.7}, true};
+        return {Sentence::later("along the side of the canister, from the bottom up"), height, {12.7}, true};
     case Shape::Jar:
     case Shape::Bottle:
     case Shape::Tube:
-        return {"on a card tied to the neck", {76}, {38}};
+        return {Sentence::later("on a card tied to the neck"), {76}, {38}};
     case Shape::Bag:
     case Shape::Packet:
-        return {"on a card on the clip", {76}, {38}};
+        return {Sentence::later("on a card on the clip"), {76}, {38}};
     case Shape::Mug:
     case Shape::Plate:
     case Shape::Bowl:
@@ -295,7 +324,7 @@ BrailleFace brailleFace(const Thing &thing) {
     case Shape::Other:
         break;
     }
-    return {"on the edge of the shelf, in front of it", {100}, {18}};
+    return {Sentence::later("on the edge of the shelf, in front of it"), {100}, {18}};
 }
 
 } // namespace model

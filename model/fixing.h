@@ -1,6 +1,7 @@
 #pragma once
 #include "model/kitchen.h"
 #include "model/marks.h"
+#include "model/sentence.h"
 #include <string>
 #include <vector>
 
@@ -17,7 +18,8 @@ enum class Hold { Round, Tied, Stuck, Drawn, Laid, Label };
 enum class MarkRole { Code, Meaning };
 
 /// Said of everything that can hurt.
-inline constexpr const char *keepWarnings = "Do not cover the warnings that are printed on the pack.";
+inline constexpr const char *keepWarnings =
+    Sentence::later("Do not cover the warnings that are printed on the pack.");
 
 struct Fixing {
     std::string where;              // said after the mark's name: "on top", "round the neck"

@@ -3,6 +3,7 @@
 #include "model/keeping_times.h"
 #include "model/packs.h"
 #include "model/rule_words.h"
+#include "model/sentence.h"
 #include "model/typed.h"
 #include <algorithm>
 #include <tuple>
@@ -54,23 +55,26 @@ std::optional<KeepBy> printed(const Thing &thing, DateRegion region) {
         return std::nullopt;
     const bool safety = dateOfSafety(thing, region);
     const bool wordsRead = thing.dateKind != DateKind::None;
-    return KeepBy{.rule = safety ? KeepRule::PrintedSafety : KeepRule::PrintedQuality,
-                  .safety = safety,
-                  .first = thing.bestBefore,
-                  .last = thing.bestBefore,
-                  .words = printedDateInWords(thing) + (wordsRead ? ", printed on the pack"
-                                                                  : ", printed on the pack, the words beside "
-                                                                    "it not read: counted as use by")};
+    return KeepBy{
+        .rule = safety ? KeepRule::PrintedSafety : KeepRule::PrintedQuality,
+        .safety = safety,
+        .first = thing.bestBefore,
+        .last = thing.bestBefore,
+        .words = printedDateInWords(thing) +
+                 (wordsRead ? Sentence::tr(", printed on the pack")
+                            : Sentence::tr(
+                                  ", printed on the pack, the words beside it not read: counted as use by"))};
 }
 
 KeepBy fromSpan(KeepRule rule, const std::string &since, Date from, const FromPurchase &kept) {
     const auto dates = keepUntil(kept.span, from);
-    const std::string how =
-        kept.statedFromPurchase ? ", by general guidance" : ", counted from then as a guide";
+    const std::string how = kept.statedFromPurchase ? Sentence::tr(", by general guidance")
+                                                    : Sentence::tr(", counted from then as a guide");
     return {.rule = rule,
             .first = dates->least,
             .last = dates->most,
-            .words = since + " " + dateInWords(from) + ", keeps " + spanInWords(kept.span) + how};
+            .words = Sentence::tr("{1} {2}, keeps {3}{4}",
+                                  {since, dateInWords(from), spanInWords(kept.span), how})};
 }
 
 std::optional<KeepBy> bought(const Thing &thing, DateRegion region) {
@@ -81,15 +85,18 @@ std::optional<KeepBy> bought(const Thing &thing, DateRegion region) {
     if (unread || span.word == "Package use-by date")
         return KeepBy{.rule = KeepRule::NotKnown,
                       .unread = true,
-                      .words = "its date is about safety and nobody has read it"};
+                      .words = Sentence::tr("its date is about safety and nobody has read it")};
     if (!span.word.empty())
-        return KeepBy{.rule = KeepRule::Word, .words = "keeping time: " + words::lower(span.word)};
+        return KeepBy{.rule = KeepRule::Word,
+                      .words = Sentence::tr("keeping time: {1}", {words::lower(span.word)})};
     if (!span.known())
         return std::nullopt;
     if (thing.bought)
-        return fromSpan(KeepRule::Bought, "bought on", *thing.bought, unopened(*time, thing.storage));
+        return fromSpan(KeepRule::Bought, Sentence::tr("bought on"), *thing.bought,
+                        unopened(*time, thing.storage));
     if (thing.recorded)
-        return fromSpan(KeepRule::Recorded, "recorded on", *thing.recorded, unopened(*time, thing.storage));
+        return fromSpan(KeepRule::Recorded, Sentence::tr("recorded on"), *thing.recorded,
+                        unopened(*time, thing.storage));
     return std::nullopt;
 }
 
@@ -107,11 +114,13 @@ std::optional<KeepBy> withOpening(const Thing &thing, std::optional<KeepBy> befo
         .unread = unread,
         .first = dates->least,
         .last = dates->most,
-        .words = "opened on " + dateInWords(*thing.opened) +
-                 (oldestCounts(thing) ? ", the first of " + std::to_string(packsOf(thing)) + " packs" : "") +
-                 ", keeps " + spanInWords(opened(*time, thing.storage)) +
-                 " once opened, by general guidance" +
-                 (unread ? ", and nobody has read its printed date" : "")};
+        .words = Sentence::tr(
+            "opened on {1}{2}, keeps {3} once opened, by general guidance{4}",
+            {dateInWords(*thing.opened),
+             (oldestCounts(thing) ? Sentence::tr(", the first of {1} packs", {std::to_string(packsOf(thing))})
+                                  : ""),
+             spanInWords(opened(*time, thing.storage)),
+             (unread ? Sentence::tr(", and nobody has read its printed date") : "")})};
 }
 
 DateState stateOf(const std::optional<KeepBy> &by, Date on) {
@@ -142,23 +151,21 @@ DateState stateOf(const std::optional<KeepBy> &by, Date on) {
 std::string whatToDo(DateState state) {
     switch (state) {
     case DateState::PastSafety:
-        return "Past that day: do not eat it, even if it looks and smells fine. Throw it out, if the client "
-               "agrees.";
+        return Sentence::tr("Past that day: do not eat it, even if it looks and smells fine. Throw it out, "
+                            "if the client agrees.");
     case DateState::PastOpened:
-        return "Open for longer than that: when in doubt, throw it out, if the client agrees. Never taste to "
-               "find out.";
+        return Sentence::tr("Open for longer than that: when in doubt, throw it out, if the client agrees. "
+                            "Never taste to find out.");
     case DateState::PastQuality:
-        return "A date of quality, and past: usually safe if it was stored as told, perhaps stale. The "
-               "client "
-               "decides.";
+        return Sentence::tr("A date of quality, and past: usually safe if it was stored as told, perhaps "
+                            "stale. The client decides.");
     case DateState::PastGuidance:
-        return "Longer than that: look for spoilage, never taste. The client decides; when in doubt, throw "
-               "it "
-               "out.";
+        return Sentence::tr("Longer than that: look for spoilage, never taste. The client decides; when in "
+                            "doubt, throw it out.");
     case DateState::AskReader:
-        return "Not known: ask a reader before it is eaten.";
+        return Sentence::tr("Not known: ask a reader before it is eaten.");
     case DateState::Soon:
-        return "Use it first.";
+        return Sentence::tr("Use it first.");
     case DateState::Later:
     case DateState::NoDate:
         return {};
@@ -169,9 +176,10 @@ std::string whatToDo(DateState state) {
 DatedThing dated(const Thing &thing, DateRegion region, Date on) {
     const auto by = keepBy(thing, region);
     const DateState state = stateOf(by, on);
-    std::string sentence = sentenceCase(thing.name) + ": " + (by ? by->words : "no date recorded") + ".";
+    std::string sentence =
+        sentenceCase(thing.name) + ": " + (by ? by->words : Sentence::tr("no date recorded")) + ".";
     if (by && by->last && by->last != thing.bestBefore)
-        sentence.insert(sentence.size() - 1, ", until " + dateInWords(*by->last));
+        sentence.insert(sentence.size() - 1, Sentence::tr(", until {1}", {dateInWords(*by->last)}));
     if (const std::string advice = whatToDo(state); !advice.empty())
         sentence += " " + advice;
     return {thing.id, state, by ? by->last : std::nullopt, sentence};
@@ -239,18 +247,16 @@ Result<void> readPrintedDate(Thing &thing, const std::string &typed) {
 std::string printedDateInWords(const Thing &thing) {
     if (!thing.bestBefore)
         return {};
-    const char *beside = "";
+    const std::string day = dateInWords(*thing.bestBefore);
     switch (thing.dateKind) {
     case DateKind::UseBy:
-        beside = "use by ";
-        break;
+        return Sentence::tr("use by {1}", {day});
     case DateKind::BestBefore:
-        beside = "best before ";
-        break;
+        return Sentence::tr("best before {1}", {day});
     case DateKind::None:
         break;
     }
-    return beside + dateInWords(*thing.bestBefore);
+    return day;
 }
 
 bool oldestCounts(const Thing &thing) {

@@ -1,5 +1,6 @@
 #include "model/keeping_times.h"
 #include "model/contents_words.h"
+#include "model/sentence.h"
 #include <algorithm>
 #include <cassert>
 #include <sstream>
@@ -76,23 +77,20 @@ Date later(Date from, int amount, KeepingSpan::Unit unit) {
     return from;
 }
 
-std::string unitWord(KeepingSpan::Unit unit, int amount) {
-    std::string word;
+std::string amountOf(KeepingSpan::Unit unit, int amount) {
+    const std::string number = std::to_string(amount);
+    const bool one = amount == 1;
     switch (unit) {
     case KeepingSpan::Unit::Days:
-        word = "day";
-        break;
+        return one ? Sentence::tr("{1} day", {number}) : Sentence::tr("{1} days", {number});
     case KeepingSpan::Unit::Weeks:
-        word = "week";
-        break;
+        return one ? Sentence::tr("{1} week", {number}) : Sentence::tr("{1} weeks", {number});
     case KeepingSpan::Unit::Months:
-        word = "month";
-        break;
+        return one ? Sentence::tr("{1} month", {number}) : Sentence::tr("{1} months", {number});
     case KeepingSpan::Unit::Years:
-        word = "year";
-        break;
+        return one ? Sentence::tr("{1} year", {number}) : Sentence::tr("{1} years", {number});
     }
-    return amount == 1 ? word : word + "s";
+    return number;
 }
 
 } // namespace
@@ -112,8 +110,8 @@ const KeepingTime *keepingTime(int row) {
 std::string spanInWords(const KeepingSpan &span) {
     if (!span.known())
         return span.word;
-    const std::string most = std::to_string(span.most) + " " + unitWord(span.unit, span.most);
-    return span.least == span.most ? most : std::to_string(span.least) + " to " + most;
+    const std::string most = amountOf(span.unit, span.most);
+    return span.least == span.most ? most : Sentence::tr("{1} to {2}", {std::to_string(span.least), most});
 }
 
 std::optional<KeepingDates> keepUntil(const KeepingSpan &span, Date from) {

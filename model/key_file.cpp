@@ -1,5 +1,6 @@
 #include "model/key_file.h"
 #include "model/platform.h"
+#include "model/sentence.h"
 #include <algorithm>
 #include <cstring>
 #include <sodium.h>
@@ -26,8 +27,8 @@ static_assert(crypto_aead_xchacha20poly1305_ietf_ABYTES == 16);
 
 tl::unexpected<Error> damaged() {
     return fail(ErrorCode::DamagedKeyFile,
-                "The key file records.key is damaged, so no passphrase can be tried. Put back "
-                "its copy, records.key.bak, or restore a backup. The records are not lost.");
+                Sentence::tr("The key file records.key is damaged, so no passphrase can be tried. Put back "
+                             "its copy, records.key.bak, or restore a backup. The records are not lost."));
 }
 
 void append(Bytes &out, ByteView bytes) {
@@ -106,9 +107,10 @@ std::optional<SecretBytes> derive(const SecretBytes &secret, const KeySlot &slot
 }
 
 tl::unexpected<Error> noMemory() {
-    return fail(ErrorCode::InputOutput,
-                "There is not enough free memory to work out the key. Close other programs and "
-                "try again.");
+    return fail(
+        ErrorCode::InputOutput,
+        Sentence::tr(
+            "There is not enough free memory to work out the key. Close other programs and try again."));
 }
 
 KeySlot decodeSlot(Reader &reader, unsigned char &derivation) {
@@ -168,8 +170,8 @@ Result<KeyFile> decodeKeyFile(ByteView bytes) {
     Reader reader(content.subspan(magic.size()));
     const auto newer = [] {
         return fail(ErrorCode::NewerVersion,
-                    "These records were written by a newer version of Feltmark. Update the "
-                    "program on this computer; nothing was changed.");
+                    Sentence::tr("These records were written by a newer version of Feltmark. Update the "
+                                 "program on this computer; nothing was changed."));
     };
     if (reader.u8() != version)
         return newer();
@@ -238,8 +240,8 @@ Result<SecretBytes> unsealKey(const ByteArray<16> &databaseSalt, const KeySlot &
     });
     if (failed != 0)
         return fail(ErrorCode::WrongSecret,
-                    "This passphrase or recovery code does not open the records. Check capital "
-                    "letters and the keyboard's language, then type it again.");
+                    Sentence::tr("This passphrase or recovery code does not open the records. Check capital "
+                                 "letters and the keyboard's language, then type it again."));
     return dataKey;
 }
 
@@ -254,8 +256,8 @@ Result<void> replaceKeyFile(const std::filesystem::path &folder, const KeyFile &
     });
     const auto unread = [] {
         return fail(ErrorCode::InputOutput,
-                    "The disk did not keep the new key file as it was written. The old one is "
-                    "still in force. Try again, or move the records to another disk.");
+                    Sentence::tr("The disk did not keep the new key file as it was written. The old one is "
+                                 "still in force. Try again, or move the records to another disk."));
     };
     if (!readBack || *readBack != file)
         return unread();

@@ -1,4 +1,5 @@
 #include "model/kit.h"
+#include "model/sentence.h"
 #include "model/typed.h"
 #include <algorithm>
 #include <cmath>
@@ -34,23 +35,28 @@ std::string keyFor(const Case &record, const std::string &name) {
 Result<void> checkFigure(double value, double least, double most, const std::string &what) {
     if (value >= least && value <= most)
         return {};
-    return fail(ErrorCode::OutOfRange,
-                what + " goes from " + typed::words(least, 1) + " to " + typed::words(most, 1) + ". Kept.");
+    return fail(ErrorCode::OutOfRange, Sentence::tr("{1} goes from {2} to {3}. Kept.",
+                                                    {what, typed::words(least, 1), typed::words(most, 1)}));
 }
 
 Result<void> check(const Case &record, const Marker &marker) {
     if (typed::tidy(marker.name).empty())
-        return fail(ErrorCode::Missing, "Give the mark a name, for example: cork disc. Kept.");
+        return fail(ErrorCode::Missing, Sentence::tr("Give the mark a name, for example: cork disc. Kept."));
     for (const Marker &other : wholeKitOf(record))
         if (other.key != marker.key && typed::tidy(other.name) == typed::tidy(marker.name))
             return fail(ErrorCode::Refused,
-                        "Another mark of the kit is called " + other.name + ". Choose another name. Kept.");
+                        Sentence::tr("Another mark of the kit is called {1}. Choose another name. Kept.",
+                                     {other.name}));
     constexpr double mostSteps = 50;
-    return checkFigure(marker.size, 0, mostSteps, "The size in steps")
-        .and_then([&] { return checkFigure(marker.relief, 0, mostSteps, "The height in steps"); })
-        .and_then([&] { return checkFigure(marker.texture, 0, mostSteps, "The texture in steps"); })
-        .and_then([&] { return checkFigure(marker.cost, 0, 1000, "The price"); })
-        .and_then([&] { return checkFigure(marker.fixMinutes, 0, 60, "The time to fix it in minutes"); });
+    return checkFigure(marker.size, 0, mostSteps, Sentence::tr("The size in steps"))
+        .and_then(
+            [&] { return checkFigure(marker.relief, 0, mostSteps, Sentence::tr("The height in steps")); })
+        .and_then(
+            [&] { return checkFigure(marker.texture, 0, mostSteps, Sentence::tr("The texture in steps")); })
+        .and_then([&] { return checkFigure(marker.cost, 0, 1000, Sentence::tr("The price")); })
+        .and_then([&] {
+            return checkFigure(marker.fixMinutes, 0, 60, Sentence::tr("The time to fix it in minutes"));
+        });
 }
 
 } // namespace
@@ -58,23 +64,23 @@ Result<void> check(const Case &record, const Marker &marker) {
 std::string wordsOf(Surface surface) {
     switch (surface) {
     case Surface::Glass:
-        return "glass";
+        return Sentence::tr("glass");
     case Surface::Metal:
-        return "metal";
+        return Sentence::tr("metal");
     case Surface::Plastic:
-        return "plastic";
+        return Sentence::tr("plastic");
     case Surface::Card:
-        return "card";
+        return Sentence::tr("card");
     case Surface::Foil:
-        return "foil";
+        return Sentence::tr("foil");
     case Surface::Paper:
-        return "paper";
+        return Sentence::tr("paper");
     case Surface::Cloth:
-        return "cloth";
+        return Sentence::tr("cloth");
     case Surface::Ceramic:
-        return "ceramic";
+        return Sentence::tr("ceramic");
     case Surface::Wood:
-        return "wood";
+        return Sentence::tr("wood");
     }
     return {};
 }

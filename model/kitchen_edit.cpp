@@ -1,4 +1,5 @@
 #include "model/kitchen_line.h"
+#include "model/sentence.h"
 #include "model/usual_sizes.h"
 #include <algorithm>
 #include <cmath>
@@ -28,9 +29,12 @@ std::string placesInWords(const Case &record, const Unit &unit) {
     if (unit.kind == UnitKind::Worktop)
         return "";
     const bool drawers = unit.kind == UnitKind::DrawerStack || unit.kind == UnitKind::Freezer;
-    const std::string one = drawers ? "drawer" : "shelf";
-    const std::string many = drawers ? "drawers" : "shelves";
-    return ", " + (count == 0 ? "no " + one : count == 1 ? "1 " + one : std::to_string(count) + " " + many);
+    const std::string number = std::to_string(count);
+    if (count == 0)
+        return ", " + (drawers ? Sentence::tr("no drawer") : Sentence::tr("no shelf"));
+    if (count == 1)
+        return ", " + (drawers ? Sentence::tr("1 drawer") : Sentence::tr("1 shelf"));
+    return ", " + (drawers ? Sentence::tr("{1} drawers", {number}) : Sentence::tr("{1} shelves", {number}));
 }
 
 } // namespace
@@ -161,14 +165,16 @@ std::optional<Id> splitPlace(Case &record, const Id &place) {
 std::vector<std::string> mapInWords(const Case &record) {
     std::vector<std::string> out;
     if (record.units.empty())
-        return {"No unit yet."};
-    out.emplace_back("From the door, clockwise.");
+        return {Sentence::tr("No unit yet.")};
+    out.push_back(Sentence::tr("From the door, clockwise."));
     for (std::size_t i = 0; i < record.units.size(); ++i) {
         const Unit &unit = record.units[i];
-        std::string line =
-            (unit.corner && i > 0 ? "Corner. " : "") + std::to_string(i + 1) + ", " + unit.name;
+        std::string line = std::to_string(i + 1) + ", " + unit.name;
+        if (unit.corner && i > 0)
+            line = Sentence::tr("Corner. {1}", {line});
         if (unit.width)
-            line += ", " + std::to_string(std::lround(unit.width->value.value)) + " cm wide";
+            line = Sentence::tr("{1}, {2} cm wide",
+                                {line, std::to_string(std::lround(unit.width->value.value))});
         out.push_back(line + placesInWords(record, unit) + ".");
     }
     return out;

@@ -1,6 +1,7 @@
 #include "model/kitchen_line.h"
 #include "model/contents_text.h"
 #include "model/contents_words.h"
+#include "model/sentence.h"
 #include "model/spoken_numbers.h"
 #include "model/usual_sizes.h"
 #include <algorithm>
@@ -126,7 +127,8 @@ void takeNumbers(std::vector<Word> &all, UnitSaid &said) {
         if (places && number.value >= 1 && number.value <= 12)
             said.places = static_cast<int>(number.value);
         else if (places)
-            said.doubt = words::shortNumber(number.value) + " " + all[next].typed + "? Possible: 1 to 12.";
+            said.doubt = Sentence::tr("{1} {2}? Possible: 1 to 12.",
+                                      {words::shortNumber(number.value), all[next].typed});
         if (cm > 0)
             said.unit.width = Length{{number.value * cm}, words::joined(all, i, next + 1), Basis::Measured};
         const bool wide = next + 1 < all.size() && all[next + 1].low == "wide";
@@ -162,10 +164,10 @@ Result<UnitSaid> unitFrom(const std::string &text, std::vector<Word> all) {
     while (!all.empty() && (all.back().low == "with" || all.back().low == "and" || all.back().low == "has"))
         all.pop_back();
     if (!kind)
-        return fail(
-            ErrorCode::NotUnderstood,
-            "No unit in it: " + text +
-                ". Say its kind, for example wall cupboard left of the cooker 60 cm 2 shelves. Kept.");
+        return fail(ErrorCode::NotUnderstood,
+                    Sentence::tr("No unit in it: {1}. Say its kind, for example wall cupboard left of the "
+                                 "cooker 60 cm 2 shelves. Kept.",
+                                 {text}));
     said.unit.kind = *kind;
     said.unit.name = words::joined(all, 0, all.size());
     if (said.unit.name.empty())
@@ -174,10 +176,11 @@ Result<UnitSaid> unitFrom(const std::string &text, std::vector<Word> all) {
     if (said.places == 0)
         said.places = usualPlaces(*kind);
     if (!said.doubt.empty())
-        return fail(ErrorCode::OutOfRange, said.unit.name + ": " + said.doubt + " Kept.");
+        return fail(ErrorCode::OutOfRange, Sentence::tr("{1}: {2} Kept.", {said.unit.name, said.doubt}));
     if (said.unit.width && (said.unit.width->value.value < 5 || said.unit.width->value.value > 500))
-        return fail(ErrorCode::OutOfRange, said.unit.name + ": a width of " + said.unit.width->typed +
-                                               " cannot be. It goes from 5 to 500 cm. Kept.");
+        return fail(ErrorCode::OutOfRange,
+                    Sentence::tr("{1}: a width of {2} cannot be. It goes from 5 to 500 cm. Kept.",
+                                 {said.unit.name, said.unit.width->typed}));
     return said;
 }
 
@@ -187,7 +190,7 @@ void leave(UnitsRead &read, const std::string &text, const std::string &why) {
         read.before = read.units.size();
         read.why = why;
     } else {
-        read.why += " Nor this: " + text + ".";
+        read.why += Sentence::tr(" Nor this: {1}.", {text});
     }
     read.left += (read.left.empty() ? "" : ", ") + text;
 }
@@ -219,10 +222,12 @@ Result<UnitsRead> parseUnits(const std::string &line) {
     }
     if (!corner.empty())
         leave(read, corner,
-              "Behind the corner comes no unit. Say the first one of the new wall on the same line. Kept.");
+              Sentence::tr("Behind the corner comes no unit. Say the first one of the new wall on the same "
+                           "line. Kept."));
     if (read.units.empty() && read.left.empty())
-        return fail(ErrorCode::NotUnderstood, "Nothing on the line. Say the units from the door clockwise, "
-                                              "for example larder 4 shelves, worktop.");
+        return fail(ErrorCode::NotUnderstood,
+                    Sentence::tr("Nothing on the line. Say the units from the door clockwise, for example "
+                                 "larder 4 shelves, worktop."));
     if (read.units.empty())
         return fail(code, read.why);
     return read;

@@ -1,6 +1,7 @@
 #include "model/legible.h"
 #include "model/print_size.h"
 #include "model/reading_ease.h"
+#include "model/sentence.h"
 #include "model/sight.h"
 #include "model/typed.h"
 #include "model/usual_sizes.h"
@@ -80,20 +81,20 @@ std::optional<Points> neededAt(LogMar acuity, const Sightline &line, double rese
 }
 
 std::string pointWords(const std::optional<Points> &size) {
-    return size ? typed::words(size->value, 0) + " point"
-                : "more than " + typed::words(largestPrint.value, 0) + " point";
+    return size ? Sentence::tr("{1} point", {typed::words(size->value, 0)})
+                : Sentence::tr("more than {1} point", {typed::words(largestPrint.value, 0)});
 }
 
 std::string lightWords(Light light) {
     switch (light) {
     case Light::NotAsked:
-        return "light not asked, taken as dim";
+        return Sentence::tr("light not asked, taken as dim");
     case Light::Bright:
-        return "bright light";
+        return Sentence::tr("bright light");
     case Light::Fair:
-        return "fair light";
+        return Sentence::tr("fair light");
     case Light::Dim:
-        return "dim light";
+        return Sentence::tr("dim light");
     }
     return {};
 }
@@ -103,19 +104,21 @@ bool isDim(Light light) {
 }
 
 std::string lineWords(const Sightline &line) {
-    std::string words = "Seen from " + typed::words(line.distance.value, 0) + " cm";
+    std::string words = Sentence::tr("Seen from {1} cm", {typed::words(line.distance.value, 0)});
     const double degrees = std::abs(line.degrees);
     if (degrees >= 10)
-        words += ", " + typed::words(degrees, 0) + " degrees " + (line.degrees > 0 ? "down" : "up");
-    return words + (line.onTop ? ", best on the lid" : "");
+        words += Sentence::tr(
+            ", {1} degrees {2}",
+            {typed::words(degrees, 0), (line.degrees > 0 ? Sentence::tr("down") : Sentence::tr("up"))});
+    return words + (line.onTop ? Sentence::tr(", best on the lid") : "");
 }
 
 /// What else helps: the thing in the hand, or no print at all.
 std::string otherWay(const LabelRow &row, const Findings &findings) {
     const auto close = printFor(*findings.printAcuity, inHand, usualReserve);
     if (!row.thing.text.empty() && close && *close <= row.fits)
-        return " Taken in the hand to 25 cm in good light it works: " + pointWords(close) + ".";
-    return " Mark by touch, sound or braille instead.";
+        return Sentence::tr(" Taken in the hand to 25 cm in good light it works: {1}.", {pointWords(close)});
+    return Sentence::tr(" Mark by touch, sound or braille instead.");
 }
 
 struct Contrast {
@@ -135,11 +138,11 @@ Contrast contrastOf(const Findings &findings, const LabelColours &colours) {
 
 std::string contrastWords(const Contrast &contrast) {
     if (!contrast.known)
-        return " Contrast sensitivity was not measured.";
+        return Sentence::tr(" Contrast sensitivity was not measured.");
     if (contrast.ease >= ReadingEase::Fluent)
         return {};
-    return " The colours have only " + typed::words(contrast.times, 1) +
-           " times the contrast that is just seen.";
+    return Sentence::tr(" The colours have only {1} times the contrast that is just seen.",
+                        {typed::words(contrast.times, 1)});
 }
 
 Legible verdictOf(const LabelRow &row, const Contrast &contrast) {
@@ -170,9 +173,11 @@ LabelRow rowOf(const Spot &spot, const UsualSize &size, const Findings &findings
     row.fits = largestFitting(row.words, face.width, face.height);
     if (!findings.printAcuity) {
         row.verdict = findings.belowChart ? Legible::No : Legible::NotKnown;
-        row.because = findings.belowChart
-                          ? "Acuity is below every chart: print will not do. Mark by touch, sound or braille."
-                          : "No acuity was entered, so no size follows.";
+        row.because =
+            findings.belowChart
+                ? Sentence::tr(
+                      "Acuity is below every chart: print will not do. Mark by touch, sound or braille.")
+                : Sentence::tr("No acuity was entered, so no size follows.");
         return row;
     }
     const Contrast contrast = contrastOf(findings, colours);
@@ -182,11 +187,11 @@ LabelRow rowOf(const Spot &spot, const UsualSize &size, const Findings &findings
         neededAt(*findings.printAcuity, row.line, dim || contrast.severe ? hardReserve : usualReserve);
     row.withLamp = neededAt(*findings.printAcuity, row.line, contrast.severe ? hardReserve : usualReserve);
     row.verdict = verdictOf(row, contrast);
-    row.because = lineWords(row.line) + ": needs " + pointWords(row.needed) + " in " +
-                  lightWords(spot.place->light) + ", " + typed::words(std::floor(row.fits.value), 0) +
-                  " point fits." + contrastWords(contrast);
+    row.because = Sentence::tr("{1}: needs {2} in {3}, {4} point fits.{5}",
+                               {lineWords(row.line), pointWords(row.needed), lightWords(spot.place->light),
+                                typed::words(std::floor(row.fits.value), 0), contrastWords(contrast)});
     if (row.verdict == Legible::WithLamp)
-        row.because += " With a lamp on it " + pointWords(row.withLamp) + " is enough.";
+        row.because += Sentence::tr(" With a lamp on it {1} is enough.", {pointWords(row.withLamp)});
     if (row.verdict == Legible::No)
         row.because += otherWay(row, findings);
     return row;
@@ -246,13 +251,13 @@ std::vector<LabelRow> rowsOn(const Case &record, const Findings &findings, const
 std::string wordsOf(Legible verdict) {
     switch (verdict) {
     case Legible::Works:
-        return "works";
+        return Sentence::tr("works");
     case Legible::WithLamp:
-        return "works with a lamp";
+        return Sentence::tr("works with a lamp");
     case Legible::No:
-        return "will not do";
+        return Sentence::tr("will not do");
     case Legible::NotKnown:
-        return "not known";
+        return Sentence::tr("not known");
     }
     return {};
 }

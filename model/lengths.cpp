@@ -1,4 +1,5 @@
 #include "model/findings.h"
+#include "model/sentence.h"
 #include "model/typed.h"
 #include <array>
 
@@ -53,13 +54,15 @@ std::optional<double> centimetresIn(const std::string &text) {
 Result<Length> parseLength(const std::string &typed, Centimetres longest) {
     const auto value = centimetresIn(typed::tidy(typed));
     if (!value)
-        return fail(ErrorCode::NotUnderstood, typed::notA("a length", typed, "40 cm"));
+        return fail(ErrorCode::NotUnderstood, typed::notA(Sentence::tr("a length"), typed, "40 cm"));
     if (!(*value > 0))
         return fail(ErrorCode::OutOfRange,
-                    "A length is more than 0: " + typed + ". Leave it empty if it was not measured. Kept.");
+                    Sentence::tr("A length is more than 0: {1}. Leave it empty if it was not measured. Kept.",
+                                 {typed}));
     if (!(*value <= longest.value))
-        return fail(ErrorCode::OutOfRange, "Too long: " + typed + ". The most here is " +
-                                               typed::words(longest.value, 1) + " cm. Check the unit. Kept.");
+        return fail(ErrorCode::OutOfRange,
+                    Sentence::tr("Too long: {1}. The most here is {2} cm. Check the unit. Kept.",
+                                 {typed, typed::words(longest.value, 1)}));
     return Length{Centimetres{*value}, typed, Basis::Measured};
 }
 

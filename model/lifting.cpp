@@ -1,4 +1,5 @@
 #include "model/lifting.h"
+#include "model/sentence.h"
 #include <algorithm>
 #include <array>
 #include <cmath>
@@ -31,7 +32,7 @@ double frequencyFactor(double perMinute) {
 }
 
 tl::unexpected<Error> impossible(const std::string &what) {
-    return fail(ErrorCode::OutOfRange, "No such lift: " + what);
+    return fail(ErrorCode::OutOfRange, Sentence::tr("No such lift: {1}", {what}));
 }
 
 } // namespace
@@ -49,13 +50,13 @@ Kilograms seatedFilter(Sex sex) {
 
 Result<Kilograms> liftFilter(const Lift &lift) {
     if (!(lift.stature.value >= 50 && lift.stature.value <= 230))
-        return impossible("stature must be from 50 to 230 cm.");
+        return impossible(Sentence::tr("stature must be from 50 to 230 cm."));
     if (!(lift.from.value >= 0 && lift.to.value >= 0 && lift.from.value <= 300 && lift.to.value <= 300))
-        return impossible("hands must be from 0 to 300 cm above the floor.");
+        return impossible(Sentence::tr("hands must be from 0 to 300 cm above the floor."));
     if (!(lift.twistDegrees >= 0 && lift.twistDegrees <= 180))
-        return impossible("a twist goes from 0 to 180 degrees.");
+        return impossible(Sentence::tr("a twist goes from 0 to 180 degrees."));
     if (!(lift.perMinute >= 0 && lift.perMinute <= 60))
-        return impossible("lifts a minute go from 0 to 60.");
+        return impossible(Sentence::tr("lifts a minute go from 0 to 60."));
     const auto [low, high] = std::minmax(lift.from, lift.to);
     const auto first = static_cast<int>(reachZone(low, lift.stature));
     const auto last = static_cast<int>(reachZone(high, lift.stature));
@@ -80,13 +81,13 @@ NioshFactors nioshFactors(const NioshLift &lift) {
 
 Result<Kilograms> nioshLimit(const NioshLift &lift) {
     if (!(lift.horizontal >= 0 && lift.vertical >= 0 && lift.travel >= 0))
-        return impossible("distances of the equation are not below 0.");
+        return impossible(Sentence::tr("distances of the equation are not below 0."));
     if (!(lift.asymmetry >= 0 && lift.asymmetry <= 180))
-        return impossible("the asymmetry angle goes from 0 to 180 degrees.");
+        return impossible(Sentence::tr("the asymmetry angle goes from 0 to 180 degrees."));
     if (!(lift.frequency >= 0 && lift.frequency <= 1))
-        return impossible("the frequency multiplier goes from 0 to 1.");
+        return impossible(Sentence::tr("the frequency multiplier goes from 0 to 1."));
     if (!(lift.coupling >= 0.9 && lift.coupling <= 1))
-        return impossible("the coupling multiplier goes from 0.90 (poor) to 1.00 (good).");
+        return impossible(Sentence::tr("the coupling multiplier goes from 0.90 (poor) to 1.00 (good)."));
     const NioshFactors factors = nioshFactors(lift);
     return Kilograms{loadConstant * factors.horizontal * factors.vertical * factors.distance *
                      factors.asymmetry * lift.frequency * lift.coupling};

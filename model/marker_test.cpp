@@ -1,5 +1,6 @@
 #include "model/marker_test.h"
 #include "model/search_random.h"
+#include "model/sentence.h"
 #include <algorithm>
 #include <cmath>
 
@@ -77,15 +78,17 @@ bool isFeature(double value) {
 
 Result<void> checkSetup(const MarkerTestSetup &setup) {
     if (setup.marks.size() < 2 || setup.marks.size() > mostMarks)
-        return fail(ErrorCode::OutOfRange, "A marker test takes 2 to 16 marks, this one has " +
-                                               std::to_string(setup.marks.size()) + ". Choose again.");
+        return fail(ErrorCode::OutOfRange,
+                    Sentence::tr("A marker test takes 2 to 16 marks, this one has {1}. Choose again.",
+                                 {std::to_string(setup.marks.size())}));
     for (const MarkFeatures &mark : setup.marks)
         if (!isFeature(mark.size) || !isFeature(mark.height) || !isFeature(mark.texture))
-            return fail(ErrorCode::OutOfRange, "Size, height and texture of a mark go from -50 to 50 steps.");
+            return fail(ErrorCode::OutOfRange,
+                        Sentence::tr("Size, height and texture of a mark go from -50 to 50 steps."));
     if (setup.limit < 1 || setup.limit > 1000)
-        return fail(ErrorCode::OutOfRange, "The limit of trials goes from 1 to 1000. Try 160.");
+        return fail(ErrorCode::OutOfRange, Sentence::tr("The limit of trials goes from 1 to 1000. Try 160."));
     if (!(setup.credible >= 0.5 && setup.credible <= 0.999))
-        return fail(ErrorCode::OutOfRange, "The certainty goes from 0.5 to 0.999. Try 0.9.");
+        return fail(ErrorCode::OutOfRange, Sentence::tr("The certainty goes from 0.5 to 0.999. Try 0.9."));
     return {};
 }
 
@@ -279,7 +282,8 @@ Result<MarkerTestState> replay(const MarkerTestSetup &setup, const std::vector<M
     MarkerTest test(setup);
     for (const MarkerAnswer &answer : log) {
         if (std::max(answer.given.first, answer.given.second) >= setup.marks.size())
-            return fail(ErrorCode::OutOfRange, "The log of this marker test names a mark that is not in it.");
+            return fail(ErrorCode::OutOfRange,
+                        Sentence::tr("The log of this marker test names a mark that is not in it."));
         test.add(answer);
     }
     if (stopped)

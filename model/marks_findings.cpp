@@ -1,6 +1,7 @@
 #include "model/findings_parts.h"
 #include "model/kit.h"
 #include "model/read_measurement.h"
+#include "model/sentence.h"
 #include "model/touch_test_result.h"
 #include <algorithm>
 
@@ -56,23 +57,23 @@ std::string names(const Case &record, const std::vector<std::string> &keys) {
 }
 
 std::string onlyOne(const Case &record, const std::vector<std::string> &keys) {
-    return keys.empty() ? "no pair expected"
-                        : "no pair expected; " + names(record, keys) + " alone, for one meaning";
+    return keys.empty() ? Sentence::tr("no pair expected")
+                        : Sentence::tr("no pair expected; {1} alone, for one meaning", {names(record, keys)});
 }
 
 /// `how` says where the set comes from.
 Finding acceptedFinding(const Case &record, const std::vector<std::string> &keys,
                         const std::vector<std::string> &without, const std::string &how, const Id &from) {
-    const std::string topic = "Marks told apart";
-    std::string because = keys.empty()
-                              ? "No two marks are safe to tell apart: place, container shape and, if heard, "
-                                "speech carry the plan. Test again at the next review."
-                          : keys.size() == 1 ? "One mark alone makes no pair: it can mean one thing only."
-                                             : how;
+    const std::string topic = Sentence::tr("Marks told apart");
+    std::string because =
+        keys.empty() ? Sentence::tr("No two marks are safe to tell apart: place, container shape and, if "
+                                    "heard, speech carry the plan. Test again at the next review.")
+        : keys.size() == 1 ? Sentence::tr("One mark alone makes no pair: it can mean one thing only.")
+                           : how;
     if (!without.empty())
-        because += " Left out for safety: " + names(record, without) + ".";
-    return measured(Domain::Touch, topic, keys.empty() ? "no pair" : names(record, keys), because,
-                    "marker test", {from});
+        because += Sentence::tr(" Left out for safety: {1}.", {names(record, without)});
+    return measured(Domain::Touch, topic, keys.empty() ? Sentence::tr("no pair") : names(record, keys),
+                    because, Sentence::tr("marker test"), {from});
 }
 
 /// Splits the keys of a set by what safety forbids, and says so.
@@ -89,10 +90,13 @@ void openTestFinding(const Case &record, MarksMeaning &meaning) {
     if (!open)
         return;
     const std::size_t trials = open->trials.size();
-    meaning.all.push_back(
-        notMeasured(Domain::Touch, "Marker test",
-                    "under way, " + (trials == 1 ? "1 trial" : std::to_string(trials) + " trials"),
-                    "It has no result before it ends. It goes on where it was left.", "marker test"));
+    meaning.all.push_back(notMeasured(
+        Domain::Touch, Sentence::tr("Marker test"),
+        Sentence::tr(
+            "under way, {1}",
+            {(trials == 1 ? Sentence::tr("1 trial") : Sentence::tr("{1} trials", {std::to_string(trials)}))}),
+        Sentence::tr("It has no result before it ends. It goes on where it was left."),
+        Sentence::tr("marker test")));
 }
 
 /// True if a marker test of this program gave a result, and no newer one was typed in.
@@ -123,7 +127,7 @@ MarksMeaning marksMeaning(const Case &record, double sensitivity,
         return meaning;
     if (const Measurement *result = newestResult(record, Test::AcceptedMarks)) {
         if (const auto keys = readMarks(result->typed)) {
-            takeSet(record, *keys, "Found in the marker test.", result->id, banned, meaning);
+            takeSet(record, *keys, Sentence::tr("Found in the marker test."), result->id, banned, meaning);
             return meaning;
         } else {
             meaning.all.push_back(notUnderstood(*result, keys.error()));
@@ -139,12 +143,11 @@ MarksMeaning marksMeaning(const Case &record, double sensitivity,
     for (const Marker *marker : largest.best())
         meaning.accepted.push_back(marker->key);
     meaning.all.push_back(notMeasured(
-        Domain::Touch, "Marks told apart",
+        Domain::Touch, Sentence::tr("Marks told apart"),
         meaning.accepted.size() > 1 ? names(record, meaning.accepted) : onlyOne(record, meaning.accepted),
-        "Not tested with the client: expected from the kit's features and the sensitivity. Do "
-        "the marker test before "
-        "many things are marked.",
-        "confusion is Phi(-d/2), less than 5 percent for each pair (Thurstone)"));
+        Sentence::tr("Not tested with the client: expected from the kit's features and the sensitivity. Do "
+                     "the marker test before many things are marked."),
+        Sentence::tr("confusion is Phi(-d/2), less than 5 percent for each pair (Thurstone)")));
     return meaning;
 }
 

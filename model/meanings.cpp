@@ -2,6 +2,7 @@
 #include "model/kit.h"
 #include "model/plan_safety.h"
 #include "model/planning.h"
+#include "model/sentence.h"
 #include "model/typed.h"
 #include <algorithm>
 
@@ -43,27 +44,28 @@ std::string noMarkLeft(const Case &record, const std::string &meaning) {
         if (thing != record.things.end() && std::ranges::count(meaningsOf(*thing, record.diet), meaning) > 0)
             (marker && marker->medium != MarkMedium::Touch ? labelled : bare).push_back(&*thing);
     }
-    std::string told = "No mark is left that means " + meaningName(meaning) + ".";
+    std::string told = Sentence::tr("No mark is left that means {1}.", {meaningName(meaning)});
     if (!labelled.empty())
-        told += " A label in words tells it on: " + namesOf(labelled) + ".";
+        told += Sentence::tr(" A label in words tells it on: {1}.", {namesOf(labelled)});
     if (!bare.empty() || labelled.empty())
-        told += " Until one more mark is told apart, a locked or agreed place and the shape of the container "
-                "must tell it" +
-                (bare.empty() ? "." : " on: " + namesOf(bare) + ".");
+        told += Sentence::tr(" Until one more mark is told apart, a locked or agreed place and the shape of "
+                             "the container must tell it{1}",
+                             {(bare.empty() ? "." : Sentence::tr(" on: {1}.", {namesOf(bare)}))});
     return told;
 }
 
 void tellLimits(const Case &record, std::vector<std::string> &told) {
     const auto &facts = record.diet.facts;
     if (facts.size() > mostDietFacts)
-        told.push_back("At most three diet facts get a mark of their own (judgement). No mark: " +
-                       joined({facts.begin() + mostDietFacts, facts.end()}) +
-                       ". Give them a shelf of their own, or change the order.");
+        told.push_back(Sentence::tr("At most three diet facts get a mark of their own (judgement). No mark: "
+                                    "{1}. Give them a shelf of their own, or change the order.",
+                                    {joined({facts.begin() + mostDietFacts, facts.end()})}));
     const auto most = mostKindsOfMarks(record);
     const std::size_t wanted = meaningsWanted(record).size();
     if (most && wanted > static_cast<std::size_t>(std::max(0, *most)))
-        told.push_back(std::to_string(wanted) + " marks with a meaning are more than the " +
-                       std::to_string(*most) + " kinds that this client is to learn. Mark fewer facts.");
+        told.push_back(Sentence::tr("{1} marks with a meaning are more than the {2} kinds that this client "
+                                    "is to learn. Mark fewer facts.",
+                                    {std::to_string(wanted), std::to_string(*most)}));
 }
 
 } // namespace
@@ -113,7 +115,11 @@ std::string warningWord(const Thing &thing, const Diet &diet, const std::vector<
 
 std::string meaningName(const std::string &meaning) {
     if (meaning == "own")
-        return "the client's own";
+        return Sentence::tr("the client's own");
+    if (meaning == "hazard")
+        return Sentence::tr("hazard");
+    if (meaning == "allergen")
+        return Sentence::tr("allergen");
     return isDietFact(meaning) ? meaning.substr(std::string(dietPrefix).size()) : meaning;
 }
 
@@ -137,7 +143,7 @@ Result<std::vector<std::string>> readDietFacts(const std::string &typed) {
     for (const std::string &fact : typed::list(typed)) {
         if (fact.size() > longest)
             return fail(ErrorCode::OutOfRange,
-                        "A fact takes at most 30 letters, for example low salt. Kept.");
+                        Sentence::tr("A fact takes at most 30 letters, for example low salt. Kept."));
         if (std::ranges::count(facts, fact) == 0)
             facts.push_back(fact);
     }
@@ -145,18 +151,20 @@ Result<std::vector<std::string>> readDietFacts(const std::string &typed) {
 }
 
 Result<std::vector<std::string>> readThingFacts(const std::string &typed, const Diet &diet) {
-    return readDietFacts(typed).and_then(
-        [&](const std::vector<std::string> &facts) -> Result<std::vector<std::string>> {
-            for (const std::string &fact : facts)
-                if (std::ranges::count(diet.facts, fact) == 0)
-                    return fail(ErrorCode::NotUnderstood,
-                                diet.facts.empty()
-                                    ? "No diet fact is to be marked yet: write it on the client page first. "
-                                      "Kept."
-                                    : "Not a fact that is to be marked: " + fact +
-                                          ". The client page names: " + joined(diet.facts) + ". Kept.");
-            return facts;
-        });
+    return readDietFacts(typed).and_then([&](const std::vector<std::string> &facts)
+                                             -> Result<std::vector<std::string>> {
+        for (const std::string &fact : facts)
+            if (std::ranges::count(diet.facts, fact) == 0)
+                return fail(
+                    ErrorCode::NotUnderstood,
+                    diet.facts.empty()
+                        ? Sentence::tr(
+                              "No diet fact is to be marked yet: write it on the client page first. Kept.")
+                        : Sentence::tr(
+                              "Not a fact that is to be marked: {1}. The client page names: {2}. Kept.",
+                              {fact, joined(diet.facts)}));
+        return facts;
+    });
 }
 
 } // namespace model

@@ -1,4 +1,5 @@
 #include "model/notations.h"
+#include "model/sentence.h"
 #include "model/typed.h"
 #include <cmath>
 
@@ -64,14 +65,15 @@ std::string allNotations(const Acuity &acuity, std::optional<Centimetres> distan
     if (!acuity.logMar)
         return wordsOf(acuity);
     const LogMar value = *acuity.logMar;
-    std::string words = snellenOf(value, 6) + ", " + snellenOf(value, 20) + ", decimal " +
-                        significant(decimalOf(value), 2) + ", " + wordsOf(acuity);
+    std::string words =
+        Sentence::tr("{1}, {2}, decimal {3}, {4}", {snellenOf(value, 6), snellenOf(value, 20),
+                                                    significant(decimalOf(value), 2), wordsOf(acuity)});
     if (const auto letters = letterScoreOf(value))
-        words += ", " + typed::words(*letters, 0) + " letters";
+        words += Sentence::tr(", {1} letters", {typed::words(*letters, 0)});
     if (distance)
-        words += "; at " + typed::words(distance->value, 1) + " cm " +
-                 significant(mUnitsAt(value, *distance), 2) + " M, N" +
-                 significant(nPointsAt(value, *distance), 2);
+        words += Sentence::tr("; at {1} cm {2} M, N{3}",
+                              {typed::words(distance->value, 1), significant(mUnitsAt(value, *distance), 2),
+                               significant(nPointsAt(value, *distance), 2)});
     return words;
 }
 

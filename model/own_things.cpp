@@ -1,6 +1,7 @@
 #include "model/own_things.h"
 #include "model/codec_archive.h"
 #include "model/contents_words.h"
+#include "model/sentence.h"
 
 namespace model {
 
@@ -69,9 +70,8 @@ Result<std::vector<CatalogueThing>> ownThingsFrom(const std::string &text) {
         }
         return own;
     } catch (const std::exception &) {
-        return fail(
-            ErrorCode::DamagedDatabase,
-            "Your own words for things cannot be read. They are left as they are; new ones are not kept.");
+        return fail(ErrorCode::DamagedDatabase, Sentence::tr("Your own words for things cannot be read. They "
+                                                             "are left as they are; new ones are not kept."));
     }
 }
 

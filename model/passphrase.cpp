@@ -1,4 +1,5 @@
 #include "model/passphrase.h"
+#include "model/sentence.h"
 #include "model/store.h"
 #include <algorithm>
 #include <array>
@@ -120,7 +121,7 @@ std::size_t characters(const SecretBytes &utf8) {
 Result<SecretBytes> normalisedPassphrase(std::string_view typed) {
     const auto notText = [] {
         return fail(ErrorCode::NotUnderstood,
-                    "The passphrase is empty or holds bytes that are no text. Type it again.");
+                    Sentence::tr("The passphrase is empty or holds bytes that are no text. Type it again."));
     };
     const auto *source = reinterpret_cast<const utf8proc_uint8_t *>(typed.data());
     const auto length = static_cast<utf8proc_ssize_t>(typed.size());
@@ -141,29 +142,30 @@ Result<SecretBytes> normalisedPassphrase(std::string_view typed) {
 
 Result<void> checkPassphrase(std::string_view passphrase) {
     if (passphrase.size() > mostBytes)
-        return fail(ErrorCode::WeakSecret, "The passphrase is longer than 1024 bytes. Choose a shorter one.");
+        return fail(ErrorCode::WeakSecret,
+                    Sentence::tr("The passphrase is longer than 1024 bytes. Choose a shorter one."));
     const auto normal = normalisedPassphrase(passphrase);
     const auto length = normal ? characters(*normal) : 0;
     if (!normal && !passphrase.empty())
         return fail(ErrorCode::WeakSecret, normal.error().sentence);
     if (length < fewestCharacters)
         return fail(ErrorCode::WeakSecret,
-                    "The passphrase has " + std::to_string(length) +
-                        " characters and needs at least 15. Four or five words that do not "
-                        "belong together are easy to keep in mind.");
+                    Sentence::tr("The passphrase has {1} characters and needs at least 15. Four or five "
+                                 "words that do not belong together are easy to keep in mind.",
+                                 {std::to_string(length)}));
     if (isCommon(passphrase))
         return fail(ErrorCode::WeakSecret,
-                    "This passphrase is among the first that others would try. Choose words that "
-                    "do not belong together.");
+                    Sentence::tr("This passphrase is among the first that others would try. Choose words "
+                                 "that do not belong together."));
     return {};
 }
 
 Result<void> checkPassphraseOf(std::string_view passphrase, const std::string &author) {
     const auto checked = checkPassphrase(passphrase);
     if (checked && lettersAndDigits(passphrase) == lettersAndDigits(author))
-        return fail(ErrorCode::WeakSecret,
-                    "This passphrase is your own name. Choose words that nobody connects with "
-                    "you.");
+        return fail(
+            ErrorCode::WeakSecret,
+            Sentence::tr("This passphrase is your own name. Choose words that nobody connects with you."));
     return checked;
 }
 

@@ -2,6 +2,7 @@
 #include "model/evaluate.h"
 #include "model/planning.h"
 #include "model/rule_words.h"
+#include "model/sentence.h"
 #include <algorithm>
 #include <array>
 
@@ -15,8 +16,9 @@ std::string namesOf(const PlanProblem &built, const std::vector<int> &items) {
     std::string names;
     for (std::size_t k = 0; k < items.size() && k < mostNames; ++k)
         names += (k == 0 ? "" : ", ") + built.problem.items[items[k]].name;
-    return items.size() > mostNames ? names + " and " + std::to_string(items.size() - mostNames) + " more"
-                                    : names;
+    return items.size() > mostNames
+               ? Sentence::tr("{1} and {2} more", {names, std::to_string(items.size() - mostNames)})
+               : names;
 }
 
 /// Told before those of size and reach.
@@ -27,10 +29,12 @@ bool doesHarm(const BrokenRule &broken) {
 
 std::string sentenceOf(const PlanProblem &built, const BrokenRule &broken) {
     const std::string where =
-        broken.places.empty() ? "" : " in " + built.problem.places[broken.places.front()].name;
-    const std::string which = broken.items.empty() ? "The whole plan" : namesOf(built, broken.items) + where;
+        broken.places.empty() ? ""
+                              : Sentence::tr(" in {1}", {built.problem.places[broken.places.front()].name});
+    const std::string which =
+        broken.items.empty() ? Sentence::tr("The whole plan") : namesOf(built, broken.items) + where;
     const std::string rule =
-        broken.rule == "marker" ? "that mark may not be used there" : shortRule(broken.rule);
+        broken.rule == "marker" ? Sentence::tr("that mark may not be used there") : shortRule(broken.rule);
     return sentenceCase(which) + ": " + rule + ".";
 }
 
@@ -50,7 +54,7 @@ std::vector<std::string> brokenToday(const Case &record, const Findings &finding
     for (std::size_t k = 0; k < all.size() && k < mostTold; ++k)
         told.push_back(sentenceOf(*built, all[k]));
     if (all.size() > mostTold)
-        told.push_back("And " + std::to_string(all.size() - mostTold) + " more.");
+        told.push_back(Sentence::tr("And {1} more.", {std::to_string(all.size() - mostTold)}));
     return told;
 }
 

@@ -1,4 +1,5 @@
 #include "model/plan_places.h"
+#include "model/sentence.h"
 #include "model/usual_sizes.h"
 #include <algorithm>
 
@@ -92,8 +93,9 @@ Result<void> addPlaces(const Case &record, const Findings &findings, const Walk 
         const auto unit = std::find_if(record.units.begin(), record.units.end(),
                                        [&](const Unit &u) { return u.id == place.unit; });
         if (unit == record.units.end())
-            return fail(ErrorCode::Missing,
-                        "The place " + place.name + " belongs to no unit. Enter its unit again.");
+            return fail(
+                ErrorCode::Missing,
+                Sentence::tr("The place {1} belongs to no unit. Enter its unit again.", {place.name}));
         const auto count = std::count_if(record.places.begin(), record.places.end(),
                                          [&](const Place &p) { return p.unit == place.unit; });
         const UsualSize size = sizeOf(place, *unit, static_cast<int>(count));
@@ -118,7 +120,7 @@ Result<void> addPlaces(const Case &record, const Findings &findings, const Walk 
     }
     if (out.places.empty())
         return fail(ErrorCode::Missing,
-                    "There is no place yet. Enter one unit with a shelf or a drawer first.");
+                    Sentence::tr("There is no place yet. Enter one unit with a shelf or a drawer first."));
     return {};
 }
 

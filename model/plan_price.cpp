@@ -1,6 +1,7 @@
 #include "model/evaluate.h"
 #include "model/planning.h"
 #include "model/rule_words.h"
+#include "model/sentence.h"
 #include <algorithm>
 
 namespace model {
@@ -30,7 +31,7 @@ std::string brokenBeside(const PlanProblem &built, const Placement &shown, int i
 Result<int> indexIn(const std::vector<Id> &ids, const Id &id, const char *what) {
     const auto found = std::find(ids.begin(), ids.end(), id);
     if (found == ids.end())
-        return fail(ErrorCode::Missing, std::string("That ") + what + " is not in this kitchen.");
+        return fail(ErrorCode::Missing, Sentence::tr(what));
     return static_cast<int>(found - ids.begin());
 }
 
@@ -43,7 +44,7 @@ Result<double> priceOfPinned(const Case &record, const Findings &findings, const
     if (!plan)
         return tl::unexpected(plan.error());
     if (plan->lines.empty()) {
-        std::string sentence = "With that no plan is left.";
+        std::string sentence = Sentence::tr("With that no plan is left.");
         if (!plan->shortages.empty())
             sentence += " " + plan->shortages.front().sentence;
         return fail(ErrorCode::Refused, sentence);
@@ -55,11 +56,11 @@ Result<double> priceOfPinned(const Case &record, const Findings &findings, const
 
 Result<double> priceOf(const Case &record, const Findings &findings, const Id &thing, const Id &place) {
     if (!record.plan || record.plan->lines.empty())
-        return fail(ErrorCode::Missing, "There is no plan yet. Plan first.");
+        return fail(ErrorCode::Missing, Sentence::tr("There is no plan yet. Plan first."));
     return planProblem(record, findings).and_then([&](const PlanProblem &built) -> Result<double> {
         const auto shown = shownPlacement(built, *record.plan);
-        const auto i = indexIn(built.things, thing, "thing");
-        const auto p = indexIn(built.places, place, "place");
+        const auto i = indexIn(built.things, thing, Sentence::later("That thing is not in this kitchen."));
+        const auto p = indexIn(built.places, place, Sentence::later("That place is not in this kitchen."));
         if (!shown || !i || !p)
             return tl::unexpected(!shown ? shown.error() : !i ? i.error() : p.error());
         if (shown->place[*i] == *p)

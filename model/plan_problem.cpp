@@ -3,6 +3,7 @@
 #include "model/plan_places.h"
 #include "model/plan_safety.h"
 #include "model/planning.h"
+#include "model/sentence.h"
 #include "model/usable_marks.h"
 #include <algorithm>
 #include <array>
@@ -73,11 +74,13 @@ Result<void> checkSizes(const Thing &thing) {
     for (const auto &[length, name] : {std::pair{&thing.width, "width"}, std::pair{&thing.depth, "depth"},
                                        std::pair{&thing.height, "height"}}) {
         if (!*length)
-            return fail(ErrorCode::Missing, "No " + std::string(name) + " for " + thing.name +
-                                                ". Enter its shape and size, then plan again.");
+            return fail(ErrorCode::Missing,
+                        Sentence::tr("No {1} for {2}. Enter its shape and size, then plan again.",
+                                     {std::string(name), thing.name}));
         if (!((*length)->value.value > 0))
-            return fail(ErrorCode::OutOfRange, "The " + std::string(name) + " of " + thing.name +
-                                                   " is 0. Enter what you measured, or leave it out.");
+            return fail(ErrorCode::OutOfRange,
+                        Sentence::tr("The {1} of {2} is 0. Enter what you measured, or leave it out.",
+                                     {std::string(name), thing.name}));
     }
     return {};
 }
@@ -164,7 +167,8 @@ Result<void> addItems(const Case &record, const Walk &walk, PlanProblem &out) {
         out.things.push_back(thing.id);
     }
     if (out.things.empty())
-        return fail(ErrorCode::Missing, "There is no thing yet. Enter what stands on the first shelf.");
+        return fail(ErrorCode::Missing,
+                    Sentence::tr("There is no thing yet. Enter what stands on the first shelf."));
     return {};
 }
 

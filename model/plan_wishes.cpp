@@ -3,6 +3,7 @@
 #include "model/kit.h"
 #include "model/meanings.h"
 #include "model/rule_words.h"
+#include "model/sentence.h"
 #include "model/typed.h"
 #include <algorithm>
 #include <set>
@@ -13,7 +14,7 @@ namespace {
 std::string nameOf(const Case &record, const Id &thing) {
     const auto found = std::find_if(record.things.begin(), record.things.end(),
                                     [&](const Thing &other) { return other.id == thing; });
-    return found == record.things.end() ? "A thing that is gone" : sentenceCase(found->name);
+    return found == record.things.end() ? Sentence::tr("A thing that is gone") : sentenceCase(found->name);
 }
 
 bool decidesPlace(const Overrule &wish) {
@@ -43,7 +44,7 @@ bool possible(const Case &record, const Findings &findings) {
     return !built || solve(built->problem, options).placement.has_value();
 }
 
-const char *const mustStay = "it must stay there";
+constexpr const char *mustStay = Sentence::later("it must stay there");
 
 bool isMustStay(const Overrule &wish) {
     return wish.id.text.empty() && wish.reason == mustStay;
@@ -137,22 +138,23 @@ Result<void> checkMark(const Case &record, const Findings &findings, const Overr
         const std::string name = marker == nullptr ? *wish.marker : marker->name;
         if (const auto banned = findings.bannedMarks.find(*wish.marker); banned != findings.bannedMarks.end())
             return fail(ErrorCode::Refused,
-                        sentenceCase(name) + " is not for this client: " + banned->second +
-                            ". This rule is not overruled: correct the answer itself, with who "
-                            "said so.");
+                        Sentence::tr("{1} is not for this client: {2}. This rule is not overruled: correct "
+                                     "the answer itself, with who said so.",
+                                     {sentenceCase(name), banned->second}));
         const auto meaning =
             std::find_if(built.meanings.begin(), built.meanings.end(),
                          [&](const MeaningMark &mark) { return mark.marker == *wish.marker; });
         if (meaning != built.meanings.end())
-            return fail(ErrorCode::Refused,
-                        sentenceCase(name) + " means " + meaningName(meaning->meaning) +
-                            " everywhere, so it tells nothing else. Choose another mark.");
+            return fail(
+                ErrorCode::Refused,
+                Sentence::tr("{1} means {2} everywhere, so it tells nothing else. Choose another mark.",
+                             {sentenceCase(name), meaningName(meaning->meaning)}));
         const auto code = std::find(built.markers.begin(), built.markers.end(), *wish.marker);
         const auto item = std::find(built.things.begin(), built.things.end(), wish.thing);
         if (code == built.markers.end() || item == built.things.end())
-            return fail(ErrorCode::Refused, sentenceCase(name) +
-                                                " is not among the marks that this client tells apart "
-                                                "or can read. Choose another mark.");
+            return fail(ErrorCode::Refused, Sentence::tr("{1} is not among the marks that this client tells "
+                                                         "apart or can read. Choose another mark.",
+                                                         {sentenceCase(name)}));
         const int i = static_cast<int>(item - built.things.begin());
         Problem open = built.problem; // whatever was chosen before
         open.items[i].pinnedCode.reset();
@@ -161,10 +163,11 @@ Result<void> checkMark(const Case &record, const Findings &findings, const Overr
             if (placeRules(open, i, p).empty() &&
                 codeFits(open, i, p, static_cast<int>(code - built.markers.begin()) + 1))
                 return {};
-        return fail(ErrorCode::Refused, sentenceCase(name) + " does not hold on " +
-                                            built.problem.items[i].surface +
-                                            ", or not in the cold or wet where " +
-                                            built.problem.items[i].name + " is kept. Choose another mark.");
+        return fail(
+            ErrorCode::Refused,
+            Sentence::tr(
+                "{1} does not hold on {2}, or not in the cold or wet where {3} is kept. Choose another mark.",
+                {sentenceCase(name), built.problem.items[i].surface, built.problem.items[i].name}));
     });
 }
 
@@ -180,19 +183,24 @@ std::string wishInWords(const Case &record, const Overrule &wish) {
     std::string words = nameOf(record, wish.thing) + ": ";
     if (wish.marker) {
         const Marker *marker = markerIn(record, *wish.marker);
-        words += wish.marker->empty() ? "no mark"
-                                      : "marked with " + (marker == nullptr ? *wish.marker : marker->name);
+        words += wish.marker->empty()
+                     ? Sentence::tr("no mark")
+                     : Sentence::tr("marked with {1}", {(marker == nullptr ? *wish.marker : marker->name)});
     } else if (!wish.wording.empty()) {
-        words += "label reads \"" + wish.wording + "\"";
+        words += Sentence::tr("label reads \"{1}\"", {wish.wording});
     } else {
-        words += (wish.forbid ? "not in " : "to stand in ") + placeWords(record, wish.place);
+        const std::string place = placeWords(record, wish.place);
+        words += wish.forbid ? Sentence::tr("not in {1}", {place}) : Sentence::tr("to stand in {1}", {place});
     }
-    return words + (wish.reason.empty() ? "." : ", since " + wish.reason + ".");
+    return words +
+           (wish.reason.empty()
+                ? "."
+                : Sentence::tr(", since {1}.", {isMustStay(wish) ? Sentence::tr(mustStay) : wish.reason}));
 }
 
 Result<WishOutcome> tryWish(const Case &record, const Findings &findings, const Overrule &wish, Date on) {
     if (!record.plan || record.plan->lines.empty())
-        return fail(ErrorCode::Missing, "There is no plan yet. Plan first.");
+        return fail(ErrorCode::Missing, Sentence::tr("There is no plan yet. Plan first."));
     if (const auto allowed = checkPlace(record, findings, wish); !allowed)
         return tl::unexpected(allowed.error());
     if (const auto allowed = checkMark(record, findings, wish); !allowed)
@@ -205,7 +213,8 @@ Result<WishOutcome> tryWish(const Case &record, const Findings &findings, const 
         if (decidesPlace(wish) && !wish.forbid) // a rule of safety says which fact to correct
             if (const auto price = priceOf(record, findings, wish.thing, wish.place); !price)
                 return tl::unexpected(price.error());
-        return fail(ErrorCode::Refused, "With that no plan is left. " + plan->shortages.front().sentence);
+        return fail(ErrorCode::Refused,
+                    Sentence::tr("With that no plan is left. {1}", {plan->shortages.front().sentence}));
     }
     out.price = static_cast<double>(plan->terms.total() - record.plan->terms.total()) / 1000;
     out.changed = otherLinesChanged(*record.plan, *plan, wish.thing);
@@ -225,13 +234,15 @@ std::vector<Overrule> clashingWishes(const Case &record, const Findings &finding
 }
 
 std::string clashInWords(const Case &record, const std::vector<Overrule> &clash) {
-    std::string words = clash.size() == 1 ? "This decision leaves no plan: " : "These decisions clash: ";
+    std::string words = clash.size() == 1 ? Sentence::tr("This decision leaves no plan: ")
+                                          : Sentence::tr("These decisions clash: ");
     for (const Overrule &wish : clash) {
         std::string one = wishInWords(record, wish);
         one.pop_back();
         words += one + (&wish == &clash.back() ? ". " : "; ");
     }
-    return words + (clash.size() == 1 ? "Take it back, or mend what is short." : "Take one of them back.");
+    return words + (clash.size() == 1 ? Sentence::tr("Take it back, or mend what is short.")
+                                      : Sentence::tr("Take one of them back."));
 }
 
 std::string PlanFigure::words() const {
@@ -240,18 +251,18 @@ std::string PlanFigure::words() const {
 
 Result<std::vector<PlanFigure>> figuresOf(const Case &record, const Findings &findings) {
     if (!record.plan || record.plan->lines.empty())
-        return fail(ErrorCode::Missing, "There is no plan yet. Plan first.");
+        return fail(ErrorCode::Missing, Sentence::tr("There is no plan yet. Plan first."));
     return planProblem(record, findings).and_then([&](const PlanProblem &built) {
         return shownPlacement(built, *record.plan).map([&](const Placement &shown) {
             const NaturalFigures figures = naturalFigures(built.problem, shown);
             return std::vector<PlanFigure>{
-                {"Wrong picks a week, at most one a use", figures.wrongPicksPerWeek},
-                {"Awkward reaches a week", figures.awkwardReachesPerWeek},
-                {"Metres walked a week", figures.metresPerWeek},
-                {"Kinds of marks to learn", static_cast<double>(figures.markerTypes)},
-                {"Things marked", static_cast<double>(figures.marked)},
-                {"Things moved", static_cast<double>(figures.moved)},
-                {"Units for each group", figures.baysPerGroup}};
+                {Sentence::tr("Wrong picks a week, at most one a use"), figures.wrongPicksPerWeek},
+                {Sentence::tr("Awkward reaches a week"), figures.awkwardReachesPerWeek},
+                {Sentence::tr("Metres walked a week"), figures.metresPerWeek},
+                {Sentence::tr("Kinds of marks to learn"), static_cast<double>(figures.markerTypes)},
+                {Sentence::tr("Things marked"), static_cast<double>(figures.marked)},
+                {Sentence::tr("Things moved"), static_cast<double>(figures.moved)},
+                {Sentence::tr("Units for each group"), figures.baysPerGroup}};
         });
     });
 }

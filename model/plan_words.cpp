@@ -1,6 +1,7 @@
 #include "model/kit.h"
 #include "model/planning.h"
 #include "model/rule_words.h"
+#include "model/sentence.h"
 #include "model/short_name.h"
 #include <algorithm>
 #include <array>
@@ -20,45 +21,56 @@ std::string lowerFirst(std::string text) {
 
 std::string oftenWords(double uses) {
     if (uses >= 6.5)
-        return "Daily use";
+        return Sentence::tr("Daily use");
     if (uses >= 1.5)
-        return "Used " + std::to_string(static_cast<int>(std::lround(uses))) + " times a week";
-    return uses >= 0.75 ? "Weekly use" : "Rare use";
+        return Sentence::tr("Used {1} times a week", {std::to_string(static_cast<int>(std::lround(uses)))});
+    return uses >= 0.75 ? Sentence::tr("Weekly use") : Sentence::tr("Rare use");
 }
 
 std::string reachWords(const ProblemClient &client, double heightCm) {
     if (heightCm < client.knuckleCm)
-        return heightCm < client.knuckleCm - 35 ? "low down" : "a little low";
+        return heightCm < client.knuckleCm - 35 ? Sentence::tr("low down") : Sentence::tr("a little low");
     if (heightCm > client.shoulderCm)
-        return heightCm > client.shoulderCm + 20 ? "high up" : "a little high";
-    return "easy reach";
+        return heightCm > client.shoulderCm + 20 ? Sentence::tr("high up") : Sentence::tr("a little high");
+    return Sentence::tr("easy reach");
 }
 
 std::string areaWords(const Case &record, const Id &thing) {
-    static constexpr std::array words{
-        "middle of the kitchen", "cooker", "work surface", "sink", "fridge", "table", "door"};
+    static constexpr std::array words{Sentence::later("middle of the kitchen"),
+                                      Sentence::later("cooker"),
+                                      Sentence::later("work surface"),
+                                      Sentence::later("sink"),
+                                      Sentence::later("fridge"),
+                                      Sentence::later("table"),
+                                      Sentence::later("door")};
     for (const auto &other : record.things) {
         if (other.id == thing)
-            return words.at(static_cast<std::size_t>(other.area));
+            return Sentence::tr(words.at(static_cast<std::size_t>(other.area)));
     }
-    return words[0];
+    return Sentence::tr(words[0]);
 }
 
 /// What one term says for the line, or nothing.
 std::string termWords(const std::string &term, const ProblemItem &item, const std::string &area,
                       bool samePlace, bool marked) {
-    const std::map<std::string, std::string> words{
-        {"walk", "near the " + area},
-        {"dark", "light enough to see"},
-        {"move", "it stands there already"},
-        {"group", "keeps " + item.group + " together"},
-        {"shelf-mates", "beside the other " + item.sub},
-        {"learning", "no further kind of mark to learn"},
-        {"marking", marked ? "little work to mark" : "no mark needed"},
-        {"wrong picks",
-         samePlace ? "its mark tells it from what feels alike" : "away from what feels alike"}};
-    const auto found = words.find(term);
-    return found == words.end() ? "" : found->second;
+    if (term == "walk")
+        return Sentence::tr("near the {1}", {area});
+    if (term == "dark")
+        return Sentence::tr("light enough to see");
+    if (term == "move")
+        return Sentence::tr("it stands there already");
+    if (term == "group")
+        return Sentence::tr("keeps {1} together", {item.group});
+    if (term == "shelf-mates")
+        return Sentence::tr("beside the other {1}", {item.sub});
+    if (term == "learning")
+        return Sentence::tr("no further kind of mark to learn");
+    if (term == "marking")
+        return marked ? Sentence::tr("little work to mark") : Sentence::tr("no mark needed");
+    if (term == "wrong picks")
+        return samePlace ? Sentence::tr("its mark tells it from what feels alike")
+                         : Sentence::tr("away from what feels alike");
+    return {};
 }
 
 std::string becauseOf(const Case &record, const PlanProblem &built, const Placement &shown, int i,
@@ -82,13 +94,16 @@ std::string becauseOf(const Case &record, const PlanProblem &built, const Placem
 }
 
 std::string markWords(const PlanProblem &built, int code) {
-    return code == 0 ? "without a mark" : "with " + lowerFirst(built.problem.markers[code - 1].name);
+    return code == 0 ? Sentence::tr("without a mark")
+                     : Sentence::tr("with {1}", {lowerFirst(built.problem.markers[code - 1].name)});
 }
 
 std::string priceWords(MilliMinutes price) {
     if (price > -aboutEqual && price < aboutEqual)
-        return "about equal.";
-    return minutesInWords(std::abs(price)) + " a week " + (price > 0 ? "more." : "less.");
+        return Sentence::tr("about equal.");
+    const std::string minutes = minutesInWords(std::abs(price));
+    return price > 0 ? Sentence::tr("{1} a week more.", {minutes})
+                     : Sentence::tr("{1} a week less.", {minutes});
 }
 
 /// The rules that keep it out of most other places, the kind of storage last since it goes without saying.
@@ -100,7 +115,7 @@ std::string noOtherPlace(const LineReason &reason) {
             counts[rule] += rule == "storage" ? 0 : 1;
     }
     if (counts.contains("keep"))
-        return "It has to stay where it is.";
+        return Sentence::tr("It has to stay where it is.");
     std::vector<std::pair<int, std::string>> most;
     for (const auto &[rule, count] : counts)
         most.emplace_back(-count, rule);
@@ -108,16 +123,16 @@ std::string noOtherPlace(const LineReason &reason) {
     std::string rules;
     for (std::size_t k = 0; k < std::min(enough, most.size()); ++k)
         rules += (rules.empty() ? "" : ", ") + shortRule(most[k].second);
-    return rules.empty() ? "There is no other place."
-                         : "No other place is possible as things stand: " + rules + ".";
+    return rules.empty() ? Sentence::tr("There is no other place.")
+                         : Sentence::tr("No other place is possible as things stand: {1}.", {rules});
 }
 
 /// An exchange with another thing, where it is clearly better than to move alone.
 std::string swapOf(const PlanProblem &built, const LineReason &reason, bool elsewhere) {
     if (!reason.swapWith || (elsewhere && reason.swapPrice > reason.price - aboutEqual))
         return "";
-    return " An exchange with " + built.problem.items[*reason.swapWith].name +
-           " would do: " + priceWords(reason.swapPrice);
+    return Sentence::tr(" An exchange with {1} would do: {2}",
+                        {built.problem.items[*reason.swapWith].name, priceWords(reason.swapPrice)});
 }
 
 std::string singleRunnerUp(const PlanProblem &built, const Placement &shown, int i,
@@ -127,7 +142,8 @@ std::string singleRunnerUp(const PlanProblem &built, const Placement &shown, int
         return none;
     const int place = *reason.runnerUpPlace;
     const int code = reason.runnerUpCode.value_or(shown.code[i]);
-    std::string where = place == shown.place[i] ? "the same place" : built.problem.places[place].name;
+    std::string where =
+        place == shown.place[i] ? Sentence::tr("the same place") : built.problem.places[place].name;
     if (code != shown.code[i])
         where += ", " + markWords(built, code);
     const std::string priced = sentenceCase(where) + ": " + priceWords(reason.price);
@@ -141,7 +157,7 @@ std::string runnerUpOf(const PlanProblem &built, const Placement &shown, int i, 
 
 std::string markOf(const Case &record, const PlanLine &line) {
     const Marker *marker = markerIn(record, line.marker);
-    return marker == nullptr ? "no mark" : lowerFirst(marker->name);
+    return marker == nullptr ? Sentence::tr("no mark") : lowerFirst(marker->name);
 }
 
 const PlanLine *lineOf(const std::optional<Plan> &plan, const Id &thing) {
@@ -157,7 +173,7 @@ std::string nameIn(const Case &record, const Id &thing) {
         if (other.id == thing)
             return sentenceCase(other.name);
     }
-    return "A thing";
+    return Sentence::tr("A thing");
 }
 
 /// What is new about one thing; empty if nothing is.
@@ -165,16 +181,17 @@ std::string changeOf(const Case &before, const Case &after, const PlanLine &line
     const PlanLine *old = lineOf(before.plan, line.thing);
     const std::string name = nameIn(after, line.thing);
     if (old == nullptr)
-        return name + ": new, " + placeWords(after, line.place) + ", " + markOf(after, line) + ".";
+        return Sentence::tr("{1}: new, {2}, {3}.",
+                            {name, placeWords(after, line.place), markOf(after, line)});
     std::string out;
     if (old->place != line.place)
-        out += " now " + placeWords(after, line.place) + ", was " + placeWords(before, old->place) + ".";
+        out += Sentence::tr(" now {1}, was {2}.",
+                            {placeWords(after, line.place), placeWords(before, old->place)});
     if (old->marker != line.marker)
-        out += " Mark now " + markOf(after, line) + ", was " + markOf(after, *old) + ".";
+        out += Sentence::tr(" Mark now {1}, was {2}.", {markOf(after, line), markOf(after, *old)});
     if (old->meanings != line.meanings)
-        out += line.meanings.empty() ? " Take its warning mark off." : " Warning mark now put on.";
-    if (!out.empty() && out[1] == 'n')
-        return name + ":" + out;
+        out += line.meanings.empty() ? Sentence::tr(" Take its warning mark off.")
+                                     : Sentence::tr(" Warning mark now put on.");
     return out.empty() ? "" : name + ":" + out;
 }
 
@@ -188,8 +205,8 @@ std::string sentenceCase(std::string text) {
 
 std::string minutesInWords(MilliMinutes minutes) {
     const MilliMinutes tenths = (minutes + 50) / 100;
-    return std::to_string(tenths / 10) + "." + std::to_string(tenths % 10) +
-           (tenths == 10 ? " minute" : " minutes");
+    const std::string number = std::to_string(tenths / 10) + "." + std::to_string(tenths % 10);
+    return tenths == 10 ? Sentence::tr("{1} minute", {number}) : Sentence::tr("{1} minutes", {number});
 }
 
 WhyLines::WhyLines(const Case &record, PlanProblem built, Placement shown)
@@ -197,7 +214,7 @@ WhyLines::WhyLines(const Case &record, PlanProblem built, Placement shown)
 
 Result<WhyLines> WhyLines::of(const Case &record, const Findings &findings) {
     if (!record.plan || record.plan->lines.empty())
-        return fail(ErrorCode::Missing, "There is no plan yet. Plan first.");
+        return fail(ErrorCode::Missing, Sentence::tr("There is no plan yet. Plan first."));
     auto built = planProblem(record, findings);
     if (!built)
         return tl::unexpected(built.error());
@@ -210,7 +227,7 @@ Result<WhyLines> WhyLines::of(const Case &record, const Findings &findings) {
 Result<LineWhy> WhyLines::why(const Id &thing) const {
     const auto found = std::find(m_built.things.begin(), m_built.things.end(), thing);
     if (found == m_built.things.end())
-        return fail(ErrorCode::Missing, "That thing is not in this kitchen.");
+        return fail(ErrorCode::Missing, Sentence::tr("That thing is not in this kitchen."));
     const int i = static_cast<int>(found - m_built.things.begin());
     const LineReason reason = m_reasons.elsewhere(m_shown, i);
     LineWhy out{
@@ -237,7 +254,7 @@ std::vector<std::string> planChanges(const Case &before, const Case &after) {
     if (before.plan) {
         for (const auto &line : before.plan->lines) {
             if (lineOf(after.plan, line.thing) == nullptr)
-                out.push_back(nameIn(before, line.thing) + ": no more in the plan.");
+                out.push_back(Sentence::tr("{1}: no more in the plan.", {nameIn(before, line.thing)}));
         }
     }
     return out;
@@ -247,7 +264,7 @@ std::string placeWords(const Case &record, const Id &place) {
     const auto found = std::find_if(record.places.begin(), record.places.end(),
                                     [&](const Place &p) { return p.id == place; });
     if (found == record.places.end())
-        return "a place that is gone";
+        return Sentence::tr("a place that is gone");
     const auto unit = std::find_if(record.units.begin(), record.units.end(),
                                    [&](const Unit &u) { return u.id == found->unit; });
     if (unit == record.units.end())

@@ -3,6 +3,7 @@
 #include "model/kit.h"
 #include "model/meanings.h"
 #include "model/plan_wishes.h"
+#include "model/sentence.h"
 #include "model/shelf_order.h"
 #include "model/shelf_side.h"
 #include <algorithm>
@@ -125,7 +126,8 @@ Result<Plan> planFrom(const Case &record, const Findings &findings, const PlanPr
     if (solution.placement)
         return planOf(record, built, *solution.placement, evaluate(built.problem, *solution.placement), on);
     if (solution.stopped)
-        return fail(ErrorCode::Refused, "Planning was stopped before a plan was found. Plan again.");
+        return fail(ErrorCode::Refused,
+                    Sentence::tr("Planning was stopped before a plan was found. Plan again."));
     return explained(planWithout(built, on), record, findings);
 }
 
@@ -191,12 +193,13 @@ Result<Placement> shownPlacement(const PlanProblem &built, const Plan &plan) {
         const int code = codeOf(built, line.marker);
         if (i < 0 || p < 0 || (code == 0 && !line.marker.empty()))
             return fail(ErrorCode::Missing,
-                        "Things, places or marks changed since the plan was made. Plan again.");
+                        Sentence::tr("Things, places or marks changed since the plan was made. Plan again."));
         out.place[i] = p;
         out.code[i] = code;
     }
     if (std::find(out.place.begin(), out.place.end(), -1) != out.place.end())
-        return fail(ErrorCode::Missing, "There are things that the plan does not hold yet. Plan again.");
+        return fail(ErrorCode::Missing,
+                    Sentence::tr("There are things that the plan does not hold yet. Plan again."));
     return out;
 }
 

@@ -1,4 +1,5 @@
 #include "model/platform.h"
+#include "model/sentence.h"
 #include <cerrno>
 #include <dlfcn.h>
 #include <fcntl.h>
@@ -21,21 +22,27 @@ tl::unexpected<Error> failure(int number, const fs::path &path) {
     switch (number) {
     case ENOENT:
     case ENOTDIR:
-        return fail(ErrorCode::Missing, "There is no " + name + " in this folder. Check the folder's name.");
+        return fail(ErrorCode::Missing,
+                    Sentence::tr("There is no {1} in this folder. Check the folder's name.", {name}));
     case ENOSPC:
     case EDQUOT:
-        return fail(ErrorCode::Full, "The disk is full: " + name +
-                                         " could not be written. Free some space and try again; "
-                                         "nothing that was saved before is lost.");
+        return fail(ErrorCode::Full,
+                    Sentence::tr("The disk is full: {1} could not be written. Free some space and try again; "
+                                 "nothing that was saved before is lost.",
+                                 {name}));
     case EROFS:
     case EACCES:
     case EPERM:
         return fail(ErrorCode::ReadOnly,
-                    "You have no right to use " + name +
-                        " in this folder. Choose a folder of your own, or ask for the right to write there.");
+                    Sentence::tr("You have no right to use {1} in this folder. Choose a folder of your own, "
+                                 "or ask for the right to write there.",
+                                 {name}));
     default:
-        return fail(ErrorCode::InputOutput, "The disk did not take or give " + name +
-                                                ". Check that it is connected and sound, then try again.");
+        return fail(
+            ErrorCode::InputOutput,
+            Sentence::tr(
+                "The disk did not take or give {1}. Check that it is connected and sound, then try again.",
+                {name}));
     }
 }
 
@@ -92,9 +99,8 @@ Result<LockFile> LockFile::take(const fs::path &path) {
     if (::flock(descriptor, LOCK_EX | LOCK_NB) == 0)
         return lock;
     if (errno == EWOULDBLOCK)
-        return fail(ErrorCode::Busy,
-                    "These records are already open in another window. Use that window, or close it "
-                    "and try again.");
+        return fail(ErrorCode::Busy, Sentence::tr("These records are already open in another window. Use "
+                                                  "that window, or close it and try again."));
     return failure(errno, path);
 }
 

@@ -1,6 +1,7 @@
 #include "model/print_size.h"
 #include "model/findings_parts.h"
 #include "model/read_measurement.h"
+#include "model/sentence.h"
 #include "model/typed.h"
 #include <algorithm>
 #include <cmath>
@@ -9,17 +10,23 @@ namespace model {
 
 namespace {
 
-const std::string sizeSource =
-    "h = 2 d tan(5 minutes of arc x 10^logMAR / 2), times the reserve; 1 point = 25.4/72 mm; "
-    "x-height 0.536 em";
-const std::string belowChartSource = "common practice: no print size from an acuity below the chart";
-const std::string noPrint = "print will not do";
-const std::string otherWays = " Mark by touch, sound or braille instead.";
+constexpr const char *sizeSource = Sentence::later("h = 2 d tan(5 minutes of arc x 10^logMAR / 2), times the "
+                                                   "reserve; 1 point = 25.4/72 mm; x-height 0.536 em");
+constexpr const char *belowChartSource =
+    Sentence::later("common practice: no print size from an acuity below the chart");
 constexpr double usualReserve = 2, contrastReserve = 3;
 constexpr Centimetres paperDistance{40};
 
+std::string noPrint() {
+    return Sentence::tr("print will not do");
+}
+
+std::string otherWays() {
+    return Sentence::tr(" Mark by touch, sound or braille instead.");
+}
+
 std::string pointWords(Points size) {
-    return typed::words(size.value, 1) + " point";
+    return Sentence::tr("{1} point", {typed::words(size.value, 1)});
 }
 
 bool lowContrast(std::optional<double> logContrast) {
@@ -32,23 +39,26 @@ bool tooLittleContrastForPrint(std::optional<double> logContrast) {
 
 Finding labelFinding(const std::optional<BetterEye> &eye, std::optional<double> logContrast,
                      Centimetres distance) {
-    const std::string topic = "Label size at " + typed::words(distance.value, 0) + " cm";
+    const std::string topic = Sentence::tr("Label size at {1} cm", {typed::words(distance.value, 0)});
     if (!eye)
-        return notMeasured(Domain::Sight, topic, "not known", "It needs an acuity.", sizeSource);
+        return notMeasured(Domain::Sight, topic, Sentence::tr("not known"),
+                           Sentence::tr("It needs an acuity."), Sentence::tr(sizeSource));
     if (!eye->acuity.logMar)
-        return estimated(Domain::Sight, topic, noPrint, "Acuity is " + wordsOf(eye->acuity) + "." + otherWays,
-                         belowChartSource, eye->from);
+        return estimated(Domain::Sight, topic, noPrint(),
+                         Sentence::tr("Acuity is {1}.{2}", {wordsOf(eye->acuity), otherWays()}),
+                         Sentence::tr(belowChartSource), eye->from);
     const double reserve = lowContrast(logContrast) ? contrastReserve : usualReserve;
     const std::string inputs =
-        wordsOf(eye->acuity) + ", " + typed::words(reserve, 0) + " times the threshold size";
+        Sentence::tr("{1}, {2} times the threshold size", {wordsOf(eye->acuity), typed::words(reserve, 0)});
     const auto size = printFor(*eye->acuity.logMar, distance, reserve);
     if (!size)
-        return estimated(Domain::Sight, topic, noPrint,
-                         "From " + inputs + ": more than " + pointWords(largestPrint) + "." + otherWays,
-                         sizeSource, eye->from);
-    return estimated(Domain::Sight, topic, "about " + pointWords(*size),
-                     "From " + inputs + ". An estimate until it is read on the shelf.", sizeSource,
-                     eye->from);
+        return estimated(
+            Domain::Sight, topic, noPrint(),
+            Sentence::tr("From {1}: more than {2}.{3}", {inputs, pointWords(largestPrint), otherWays()}),
+            Sentence::tr(sizeSource), eye->from);
+    return estimated(Domain::Sight, topic, Sentence::tr("about {1}", {pointWords(*size)}),
+                     Sentence::tr("From {1}. An estimate until it is read on the shelf.", {inputs}),
+                     Sentence::tr(sizeSource), eye->from);
 }
 
 struct Trial {
@@ -74,49 +84,56 @@ std::optional<Trial> printTrial(const Case &record, std::vector<Finding> &all) {
 }
 
 std::string trialWords(const Trial &trial) {
-    std::string words = "Read with ease in a trial: " + pointWords(trial.size);
-    words += trial.distance ? " at " + typed::words(trial.distance->value, 0) + " cm"
-                            : ", distance not written down";
-    return trial.days > 1 ? words + "; the largest of " + std::to_string(trial.days) + " results."
-                          : words + ".";
+    std::string words = Sentence::tr("Read with ease in a trial: {1}", {pointWords(trial.size)});
+    words += trial.distance ? Sentence::tr(" at {1} cm", {typed::words(trial.distance->value, 0)})
+                            : Sentence::tr(", distance not written down");
+    return trial.days > 1
+               ? Sentence::tr("{1}; the largest of {2} results.", {words, std::to_string(trial.days)})
+               : words + ".";
 }
 
 void paperFromTrial(const Trial &trial, PrintMeaning &meaning) {
-    const std::string topic = "Print size of papers";
+    const std::string topic = Sentence::tr("Print size of papers");
     if (trial.size > largestPrint) {
         meaning.all.push_back(
-            measured(Domain::Sight, topic, noPrint,
-                     trialWords(trial) + " That is more than " + pointWords(largestPrint) + "." + otherWays,
-                     "reading trial", {trial.from}));
+            measured(Domain::Sight, topic, noPrint(),
+                     Sentence::tr("{1} That is more than {2}.{3}",
+                                  {trialWords(trial), pointWords(largestPrint), otherWays()}),
+                     Sentence::tr("reading trial"), {trial.from}));
         return;
     }
     meaning.readsLargePrint = true;
     meaning.paperSize = std::max(smallestPaper, Points{std::ceil(trial.size.value)});
-    const std::string least = trial.size < smallestPaper ? " Papers are never below 18 point." : "";
-    meaning.all.push_back(
-        measured(Domain::Sight, topic, pointWords(meaning.paperSize), trialWords(trial) + least,
-                 "reading trial; at least 18 point: ACB large print guidelines 2022", {trial.from}));
+    const std::string least =
+        trial.size < smallestPaper ? Sentence::tr(" Papers are never below 18 point.") : "";
+    meaning.all.push_back(measured(
+        Domain::Sight, topic, pointWords(meaning.paperSize), trialWords(trial) + least,
+        Sentence::tr("reading trial; at least 18 point: ACB large print guidelines 2022"), {trial.from}));
 }
 
 void paperFromReading(const ReadingSize &reading, PrintMeaning &meaning) {
-    const std::string topic = "Print size of papers";
-    const std::string from = (reading.critical ? "The critical print size of the reading trial, "
-                                               : "Twice the reading acuity of the reading trial, ") +
-                             pointWords(Points{std::ceil(reading.size.value)}) + ", at " +
-                             typed::words(reading.distance.value, 0) + " cm.";
+    const std::string topic = Sentence::tr("Print size of papers");
+    const std::string size = pointWords(Points{std::ceil(reading.size.value)});
+    const std::string distance = typed::words(reading.distance.value, 0);
+    const std::string from =
+        reading.critical
+            ? Sentence::tr("The critical print size of the reading trial, {1}, at {2} cm.", {size, distance})
+            : Sentence::tr("Twice the reading acuity of the reading trial, {1}, at {2} cm.",
+                           {size, distance});
     if (reading.size > largestPrint) {
-        meaning.all.push_back(
-            measured(Domain::Sight, topic, noPrint,
-                     from + " That is more than " + pointWords(largestPrint) + "." + otherWays,
-                     "reading trial", {reading.from}));
+        meaning.all.push_back(measured(
+            Domain::Sight, topic, noPrint(),
+            Sentence::tr("{1} That is more than {2}.{3}", {from, pointWords(largestPrint), otherWays()}),
+            Sentence::tr("reading trial"), {reading.from}));
         return;
     }
     meaning.readsLargePrint = true;
     meaning.paperSize = std::max(smallestPaper, Points{std::ceil(reading.size.value)});
-    const std::string least = reading.size < smallestPaper ? " Papers are never below 18 point." : "";
-    meaning.all.push_back(measured(Domain::Sight, topic, pointWords(meaning.paperSize), from + least,
-                                   "reading trial; at least 18 point: ACB large print guidelines 2022",
-                                   {reading.from}));
+    const std::string least =
+        reading.size < smallestPaper ? Sentence::tr(" Papers are never below 18 point.") : "";
+    meaning.all.push_back(measured(
+        Domain::Sight, topic, pointWords(meaning.paperSize), from + least,
+        Sentence::tr("reading trial; at least 18 point: ACB large print guidelines 2022"), {reading.from}));
 }
 
 /// A reading acuity more than three lines better or worse than the acuity that was entered.
@@ -128,47 +145,47 @@ void readingContradiction(const ReadingSize &reading, const std::optional<Better
         return;
     std::vector<Id> from = eye->from;
     from.push_back(reading.from);
-    all.push_back(measured(Domain::Sight, "Contradiction", "reading trial and acuity do not agree",
-                           "The trial says logMAR " +
-                               typed::words(reading.acuity.value, 2, typed::Zeros::Keep) +
-                               ", the acuity typed as " + eye->typed + " is " + wordsOf(eye->acuity) +
-                               ". Check both: they are kept as typed.",
-                           "comparison of two entries", std::move(from)));
+    all.push_back(measured(
+        Domain::Sight, Sentence::tr("Contradiction"), Sentence::tr("reading trial and acuity do not agree"),
+        Sentence::tr(
+            "The trial says logMAR {1}, the acuity typed as {2} is {3}. Check both: they are kept as typed.",
+            {typed::words(reading.acuity.value, 2, typed::Zeros::Keep), eye->typed, wordsOf(eye->acuity)}),
+        Sentence::tr("comparison of two entries"), std::move(from)));
 }
 
 std::string whyNoPrint(const Acuity &acuity, const std::optional<Points> &size) {
     if (!acuity.logMar)
-        return "Acuity is " + wordsOf(acuity) + ".";
+        return Sentence::tr("Acuity is {1}.", {wordsOf(acuity)});
     if (!size)
-        return "From " + wordsOf(acuity) + " at 40 cm: more than " + pointWords(largestPrint) + ".";
-    return "Contrast is too low for print alone.";
+        return Sentence::tr("From {1} at 40 cm: more than {2}.", {wordsOf(acuity), pointWords(largestPrint)});
+    return Sentence::tr("Contrast is too low for print alone.");
 }
 
 void paperFromAcuity(const std::optional<BetterEye> &eye, std::optional<double> logContrast,
                      PrintMeaning &meaning) {
-    const std::string topic = "Print size of papers";
+    const std::string topic = Sentence::tr("Print size of papers");
     if (!eye) {
-        meaning.all.push_back(notMeasured(Domain::Sight, topic, "not known, papers at 18 point",
-                                          "Neither a reading trial nor an acuity was entered.",
-                                          "ACB large print guidelines 2022"));
+        meaning.all.push_back(notMeasured(Domain::Sight, topic, Sentence::tr("not known, papers at 18 point"),
+                                          Sentence::tr("Neither a reading trial nor an acuity was entered."),
+                                          Sentence::tr("ACB large print guidelines 2022")));
         return;
     }
     const auto size =
         eye->acuity.logMar ? printFor(*eye->acuity.logMar, paperDistance, usualReserve) : std::nullopt;
     if (!size || tooLittleContrastForPrint(logContrast)) {
-        meaning.all.push_back(estimated(Domain::Sight, topic, noPrint,
-                                        whyNoPrint(eye->acuity, size) + otherWays,
-                                        eye->acuity.logMar ? sizeSource : belowChartSource, eye->from));
+        meaning.all.push_back(estimated(
+            Domain::Sight, topic, noPrint(), whyNoPrint(eye->acuity, size) + otherWays(),
+            eye->acuity.logMar ? Sentence::tr(sizeSource) : Sentence::tr(belowChartSource), eye->from));
         return;
     }
     meaning.readsLargePrint = true;
     meaning.paperSize = std::max(smallestPaper, *size);
-    meaning.all.push_back(
-        estimated(Domain::Sight, topic, "about " + pointWords(meaning.paperSize),
-                  "From " + wordsOf(eye->acuity) +
-                      ", twice the threshold size at 40 cm, at least 18 point. An estimate until a "
-                      "reading trial.",
-                  sizeSource, eye->from));
+    meaning.all.push_back(estimated(Domain::Sight, topic,
+                                    Sentence::tr("about {1}", {pointWords(meaning.paperSize)}),
+                                    Sentence::tr("From {1}, twice the threshold size at 40 cm, at least 18 "
+                                                 "point. An estimate until a reading trial.",
+                                                 {wordsOf(eye->acuity)}),
+                                    Sentence::tr(sizeSource), eye->from));
 }
 
 /// Reading print far below the threshold of the acuity: one of the two must be wrong.
@@ -179,20 +196,23 @@ void contradiction(const std::optional<Trial> &trial, const std::optional<Better
     std::vector<Id> from = eye->from;
     from.push_back(trial->from);
     if (!eye->acuity.logMar) {
-        all.push_back(
-            measured(Domain::Sight, "Contradiction", "print read, but acuity is " + wordsOf(eye->acuity),
-                     "Check which is right: both are kept as typed.", "comparison of two entries", from));
+        all.push_back(measured(Domain::Sight, Sentence::tr("Contradiction"),
+                               Sentence::tr("print read, but acuity is {1}", {wordsOf(eye->acuity)}),
+                               Sentence::tr("Check which is right: both are kept as typed."),
+                               Sentence::tr("comparison of two entries"), from));
         return;
     }
     const auto height = letterHeight(*eye->acuity.logMar, trial->distance.value_or(paperDistance), 1);
     const auto threshold =
         height ? pointSize(*height, paperXHeightRatio) : Result<Points>(tl::unexpected(height.error()));
     if (threshold && trial->size.value < 0.8 * threshold->value)
-        all.push_back(measured(Domain::Sight, "Contradiction", "print read is smaller than the acuity allows",
-                               "Read " + pointWords(trial->size) + ", but " + wordsOf(eye->acuity) +
-                                   " needs at least " + typed::words(threshold->value, 0) +
-                                   " point there. Check both: they are kept as typed.",
-                               "comparison of two entries", from));
+        all.push_back(measured(
+            Domain::Sight, Sentence::tr("Contradiction"),
+            Sentence::tr("print read is smaller than the acuity allows"),
+            Sentence::tr(
+                "Read {1}, but {2} needs at least {3} point there. Check both: they are kept as typed.",
+                {pointWords(trial->size), wordsOf(eye->acuity), typed::words(threshold->value, 0)}),
+            Sentence::tr("comparison of two entries"), from));
 }
 
 } // namespace
@@ -223,17 +243,17 @@ PrintMeaning printMeaning(const Case &record, const std::optional<BetterEye> &ey
     contradiction(trial, eye, meaning.all);
     if (const auto chosen = record.client.media.printSize) {
         if (reading && *chosen < meaning.paperSize)
-            meaning.all.push_back(measured(Domain::Sight, "Contradiction",
-                                           "print size chosen is smaller than the reading trial asks for",
-                                           "Chosen " + pointWords(*chosen) + ", the trial " +
-                                               pointWords(meaning.paperSize) +
-                                               ". Clear the chosen size, and the trial sets it.",
-                                           "comparison of two entries", {reading->from}));
+            meaning.all.push_back(measured(
+                Domain::Sight, Sentence::tr("Contradiction"),
+                Sentence::tr("print size chosen is smaller than the reading trial asks for"),
+                Sentence::tr("Chosen {1}, the trial {2}. Clear the chosen size, and the trial sets it.",
+                             {pointWords(*chosen), pointWords(meaning.paperSize)}),
+                Sentence::tr("comparison of two entries"), {reading->from}));
         meaning.paperSize = *chosen;
         meaning.all.push_back(
-            estimated(Domain::Sight, "Print size chosen", pointWords(*chosen),
-                      "Chosen for this client's papers; it stands before any computed size.",
-                      "therapist's choice", {}));
+            estimated(Domain::Sight, Sentence::tr("Print size chosen"), pointWords(*chosen),
+                      Sentence::tr("Chosen for this client's papers; it stands before any computed size."),
+                      Sentence::tr("therapist's choice"), {}));
     }
     return meaning;
 }

@@ -2,6 +2,8 @@
 #include "model/meanings.h"
 #include "model/nut_allergy.h"
 #include "model/planning.h"
+#include "model/rule_words.h"
+#include "model/sentence.h"
 #include <algorithm>
 #include <array>
 #include <cmath>
@@ -12,27 +14,32 @@ namespace {
 
 /// "two levels below what was expected"; `shortly` for the second mention: "one above it".
 std::string levelWords(int level, bool shortly) {
-    static constexpr std::array numbers{"no", "one", "two"};
     if (level == 0)
-        return shortly ? "at it" : "at what was expected";
-    const int steps = std::min(2, std::abs(level));
-    const std::string side = level < 0 ? " below " : " above ";
-    const std::string levels = shortly ? "" : steps == 1 ? " level" : " levels";
-    return numbers.at(static_cast<std::size_t>(steps)) + levels + side +
-           (shortly ? "it" : "what was expected");
+        return shortly ? Sentence::tr("at it") : Sentence::tr("at what was expected");
+    const bool one = std::abs(level) == 1;
+    if (level < 0) {
+        if (shortly)
+            return one ? Sentence::tr("one below it") : Sentence::tr("two below it");
+        return one ? Sentence::tr("one level below what was expected")
+                   : Sentence::tr("two levels below what was expected");
+    }
+    if (shortly)
+        return one ? Sentence::tr("one above it") : Sentence::tr("two above it");
+    return one ? Sentence::tr("one level above what was expected")
+               : Sentence::tr("two levels above what was expected");
 }
 
 std::string sentenceOf(const std::vector<std::pair<Date, int>> &levels) {
     if (levels.empty())
-        return "Not rated yet.";
-    std::string first = levelWords(levels.front().second, false);
-    first[0] = static_cast<char>(first[0] - 'a' + 'A');
+        return Sentence::tr("Not rated yet.");
+    const std::string first = sentenceCase(levelWords(levels.front().second, false));
     if (levels.size() == 1)
-        return first + " on " + dateInWords(levels.front().first) +
-               ". One rating: no change to speak of yet.";
+        return Sentence::tr("{1} on {2}. One rating: no change to speak of yet.",
+                            {first, dateInWords(levels.front().first)});
     if (levels.back().second == levels.front().second)
-        return first + " at first and now, over " + std::to_string(levels.size()) + " ratings.";
-    return first + " at first, " + levelWords(levels.back().second, true) + " now.";
+        return Sentence::tr("{1} at first and now, over {2} ratings.",
+                            {first, std::to_string(levels.size())});
+    return Sentence::tr("{1} at first, {2} now.", {first, levelWords(levels.back().second, true)});
 }
 
 std::optional<Date> dateOf(const Case &record, const Rating &rating) {
@@ -60,17 +67,18 @@ void addSafety(const Case &record, Date on, std::vector<std::string> &out) {
     for (const auto &question : safetyQuestions()) {
         const auto found = record.safety.answers.find(question.question);
         if (found == record.safety.answers.end() || found->second.answer == Answer::NotAsked)
-            never.push_back(question.asked);
+            never.push_back(Sentence::tr(question.asked));
         else if (!found->second.asked || *found->second.asked < on)
             ++old;
     }
     for (const auto &asked : never)
-        out.push_back("Not asked: " + asked);
+        out.push_back(Sentence::tr("Not asked: {1}", {asked}));
     if (old > 0)
-        out.push_back("Safety: confirm " + std::to_string(old) + (old == 1 ? " answer" : " answers") +
-                      " again, given at an earlier visit.");
+        out.push_back(old == 1 ? Sentence::tr("Safety: confirm 1 answer again, given at an earlier visit.")
+                               : Sentence::tr("Safety: confirm {1} answers again, given at an earlier visit.",
+                                              {std::to_string(old)}));
     if (!record.diet.asked)
-        out.emplace_back("Not asked: allergies and diet.");
+        out.emplace_back(Sentence::tr("Not asked: allergies and diet."));
     if (std::string asked = otherNutAsked(record.diet); !asked.empty())
         out.push_back(std::move(asked));
 }
@@ -83,7 +91,8 @@ void addGoals(const Case &record, Date on, std::vector<std::string> &out) {
                 return rating.goal == goal.id && date && goal.review && *date >= *goal.review;
             });
         if (goal.review && *goal.review <= on && !rated)
-            out.push_back("Goal due since " + dateInWords(*goal.review) + ": " + goal.sentence);
+            out.push_back(
+                Sentence::tr("Goal due since {1}: {2}", {dateInWords(*goal.review), goal.sentence}));
     }
 }
 
@@ -97,23 +106,24 @@ void addTests(const Case &record, std::vector<std::string> &out) {
                 why = result.notTestedBecause;
         }
         if (!done && !why.empty())
-            out.push_back("Not tested: " + info.name + ". " + why + ".");
+            out.push_back(Sentence::tr("Not tested: {1}. {2}.", {Sentence::tr(info.name), why}));
     }
 }
 
 void addPlan(const Case &record, std::vector<std::string> &out) {
     if (!record.plan)
-        out.emplace_back("No plan yet.");
+        out.emplace_back(Sentence::tr("No plan yet."));
     else if (record.plan->lines.empty())
-        out.emplace_back("No plan is possible yet: see what is short.");
+        out.emplace_back(Sentence::tr("No plan is possible yet: see what is short."));
     if (record.plan && !record.plan->lines.empty())
         for (const std::string &sentence : meaningsTold(record, record.plan->meaningMarks))
             out.push_back(sentence);
     const auto unplaced = std::count_if(record.things.begin(), record.things.end(),
                                         [](const Thing &thing) { return !thing.place; });
     if (unplaced > 0)
-        out.push_back(std::to_string(unplaced) + (unplaced == 1 ? " thing" : " things") +
-                      " without a place yet.");
+        out.push_back(unplaced == 1
+                          ? Sentence::tr("1 thing without a place yet.")
+                          : Sentence::tr("{1} things without a place yet.", {std::to_string(unplaced)}));
 }
 
 } // namespace
@@ -167,7 +177,7 @@ std::optional<double> attainmentNow(const Case &record) {
 std::vector<std::string> openItems(const Case &record, Date on) {
     std::vector<std::string> out;
     if (const Visit *last = lastClosed(record); last != nullptr && !last->carriedOver.empty())
-        out.push_back("Carried over: " + last->carriedOver);
+        out.push_back(Sentence::tr("Carried over: {1}", {last->carriedOver}));
     addSafety(record, on, out);
     addGoals(record, on, out);
     addTests(record, out);

@@ -3,6 +3,7 @@
 #include "model/fingers.h"
 #include "model/read_measurement.h"
 #include "model/reading_trial.h"
+#include "model/sentence.h"
 #include "model/touch.h"
 #include "model/typed.h"
 
@@ -18,20 +19,22 @@ std::string plainNumber(double value) {
 
 Said sayAcuity(const Measurement &measurement) {
     return readAcuity(measurement).map([](const Acuity &acuity) {
-        return acuity.logMar ? wordsOf(acuity)
-                             : wordsOf(acuity) + ", below every chart: no print size follows";
+        return acuity.logMar
+                   ? wordsOf(acuity)
+                   : Sentence::tr("{1}, below every chart: no print size follows", {wordsOf(acuity)});
     });
 }
 
 Said sayContrast(const Measurement &measurement) {
     return readContrast(measurement.typed).map([](double value) {
-        return "log contrast sensitivity " + plainNumber(value) + ", " + wordsOf(contrastBand(value));
+        return Sentence::tr("log contrast sensitivity {1}, {2}",
+                            {plainNumber(value), wordsOf(contrastBand(value))});
     });
 }
 
 Said sayField(const Measurement &measurement) {
     return readField(measurement.typed).map([](double value) {
-        return plainNumber(value) + " degrees across";
+        return Sentence::tr("{1} degrees across", {plainNumber(value)});
     });
 }
 
@@ -42,21 +45,21 @@ Said sayPrint(const Measurement &measurement) {
         return tl::unexpected(points.error());
     if (!distance)
         return tl::unexpected(distance.error());
-    const std::string said = plainNumber(points->value) + " point";
-    return *distance ? said + " at " + plainNumber((*distance)->value) + " cm"
-                     : said + ", distance not given";
+    const std::string said = Sentence::tr("{1} point", {plainNumber(points->value)});
+    return *distance ? Sentence::tr("{1} at {2} cm", {said, plainNumber((*distance)->value)})
+                     : Sentence::tr("{1}, distance not given", {said});
 }
 
 Said sayTrial(const Measurement &measurement) {
     return parseTrial(measurement.typed).map([](const auto &sentences) {
-        return std::to_string(sentences.size()) + " sentences";
+        return Sentence::tr("{1} sentences", {std::to_string(sentences.size())});
     });
 }
 
 Said sayWords(const Measurement &measurement) {
     return typed::tidy(measurement.typed).empty()
                ? Said(fail(ErrorCode::NotUnderstood,
-                           "Nothing was typed. Say it in words, or why it was not tested."))
+                           Sentence::tr("Nothing was typed. Say it in words, or why it was not tested.")))
                : Said(measurement.typed);
 }
 
@@ -69,41 +72,45 @@ Said sayFilament(const Measurement &measurement) {
 
 Said sayTwoPoint(const Measurement &measurement) {
     return parseTwoPoint(measurement.typed).map([&](const TwoPoint &two) {
-        const std::string spacing = two.spacing ? plainNumber(two.spacing->value) + " mm" : "no spacing told";
+        const std::string spacing = two.spacing ? Sentence::tr("{1} mm", {plainNumber(two.spacing->value)})
+                                                : Sentence::tr("no spacing told");
         return measurement.test == Test::TwoPointStatic ? spacing + ", " + wordsOf(two.grade) : spacing;
     });
 }
 
 Said sayShapes(const Measurement &measurement) {
     return parseShapes(measurement.typed).map([](const ShapesNamed &shapes) {
-        return std::to_string(shapes.right) + " of " + std::to_string(shapes.tried) + " named";
+        return Sentence::tr("{1} of {2} named", {std::to_string(shapes.right), std::to_string(shapes.tried)});
     });
 }
 
 Said sayNamed(const Measurement &measurement) {
     return parseNamed(measurement.typed).map([](const ShapesNamed &named) {
-        const std::string count = std::to_string(named.right) + " of " + std::to_string(named.tried);
-        return count + (couldBeGuessing(named) ? ", guessing could do as well" : ", better than guessing");
+        const std::string count =
+            Sentence::tr("{1} of {2}", {std::to_string(named.right), std::to_string(named.tried)});
+        return count + (couldBeGuessing(named) ? Sentence::tr(", guessing could do as well")
+                                               : Sentence::tr(", better than guessing"));
     });
 }
 
 Said sayMarks(const Measurement &measurement) {
     return readMarks(measurement.typed).map([](const std::vector<std::string> &keys) -> std::string {
         if (keys.empty())
-            return "no pair of marks told apart";
-        return keys.size() == 1 ? "1 mark, so no pair" : std::to_string(keys.size()) + " marks told apart";
+            return Sentence::tr("no pair of marks told apart");
+        return keys.size() == 1 ? Sentence::tr("1 mark, so no pair")
+                                : Sentence::tr("{1} marks told apart", {std::to_string(keys.size())});
     });
 }
 
 Said sayHeight(const Measurement &measurement) {
     return readHeight(measurement).map([](Centimetres height) {
-        return typed::words(height.value, 1) + " cm";
+        return Sentence::tr("{1} cm", {typed::words(height.value, 1)});
     });
 }
 
 Said sayWeight(const Measurement &measurement) {
     return readWeight(measurement.typed).map([](Kilograms weight) {
-        return plainNumber(weight.value) + " kg";
+        return Sentence::tr("{1} kg", {plainNumber(weight.value)});
     });
 }
 
@@ -111,7 +118,7 @@ Said sayWeight(const Measurement &measurement) {
 
 Result<std::string> readBack(const Measurement &measurement) {
     if (!measurement.notTestedBecause.empty() && typed::tidy(measurement.typed).empty())
-        return "not tested: " + measurement.notTestedBecause;
+        return Sentence::tr("not tested: {1}", {measurement.notTestedBecause});
     switch (measurement.test) {
     case Test::DistanceAcuity:
     case Test::NearAcuity:
@@ -131,7 +138,9 @@ Result<std::string> readBack(const Measurement &measurement) {
     case Test::Adaptation:
         return sayWords(measurement);
     case Test::UsableVision:
-        return readYesNo(measurement.typed).map([](bool yes) -> std::string { return yes ? "yes" : "no"; });
+        return readYesNo(measurement.typed).map([](bool yes) {
+            return yes ? Sentence::tr("yes") : Sentence::tr("no");
+        });
     case Test::Monofilament:
         return sayFilament(measurement);
     case Test::TwoPointStatic:
@@ -163,18 +172,18 @@ Result<std::string> readBack(const Measurement &measurement) {
         return sayWeight(measurement);
     case Test::Posture:
         return readPosture(measurement.typed).map([](Posture posture) {
-            return posture == Posture::Standing ? "standing" : "seated";
+            return posture == Posture::Standing ? Sentence::tr("standing") : Sentence::tr("seated");
         });
     case Test::Soles:
         return readSoles(measurement.typed).map([](Centimetres height) {
-            return typed::words(height.value, 1) + " cm";
+            return Sentence::tr("{1} cm", {typed::words(height.value, 1)});
         });
     case Test::LiftFigures:
         return readLiftFigures(measurement.typed).map([](Sex sex) {
-            return sex == Sex::Female ? "women's figures" : "men's figures";
+            return sex == Sex::Female ? Sentence::tr("women's figures") : Sentence::tr("men's figures");
         });
     }
-    return fail(ErrorCode::NotUnderstood, "This test is not known.");
+    return fail(ErrorCode::NotUnderstood, Sentence::tr("This test is not known."));
 }
 
 } // namespace model

@@ -1,6 +1,7 @@
 #include "model/read_measurement.h"
 #include "model/findings.h"
 #include "model/marks.h"
+#include "model/sentence.h"
 #include "model/typed.h"
 #include <algorithm>
 
@@ -24,9 +25,10 @@ Result<double> readNumber(const std::string &typed, const std::string &name,
     if (!value || !isOneOf(value->unit, units))
         return fail(ErrorCode::NotUnderstood, typed::notA(name, typed, example));
     if (!(value->value >= range.least && value->value <= range.most))
-        return fail(ErrorCode::OutOfRange, "Out of range for " + name + ": " + typed + ". It goes from " +
-                                               typed::words(range.least, 2) + " to " +
-                                               typed::words(range.most, 2) + ". Try " + example + ". Kept.");
+        return fail(
+            ErrorCode::OutOfRange,
+            Sentence::tr("Out of range for {1}: {2}. It goes from {3} to {4}. Try {5}. Kept.",
+                         {name, typed, typed::words(range.least, 2), typed::words(range.most, 2), example}));
     return value->value;
 }
 
@@ -66,7 +68,8 @@ Result<std::optional<Centimetres>> readDistance(const Measurement &measurement) 
     if (length)
         return std::optional(length->value);
     if (length.error().code == ErrorCode::NotUnderstood)
-        return fail(ErrorCode::NotUnderstood, typed::notA("a distance", measurement.distanceTyped, "40 cm"));
+        return fail(ErrorCode::NotUnderstood,
+                    typed::notA(Sentence::tr("a distance"), measurement.distanceTyped, "40 cm"));
     return tl::unexpected(length.error());
 }
 
@@ -79,20 +82,21 @@ Result<Acuity> readAcuity(const Measurement &measurement) {
 }
 
 Result<double> readContrast(const std::string &typed) {
-    return readNumber(typed, "a contrast sensitivity", {"", "log", "logcs", "log units", "log cs"}, {0, 2.4},
-                      "1.05");
+    return readNumber(typed, Sentence::tr("a contrast sensitivity"),
+                      {"", "log", "logcs", "log units", "log cs"}, {0, 2.4}, "1.05");
 }
 
 Result<double> readField(const std::string &typed) {
-    return readNumber(typed, "a field in degrees", {"", "deg", "degree", "degrees", "degrees across"},
-                      {0.5, 180}, "120");
+    return readNumber(typed, Sentence::tr("a field in degrees"),
+                      {"", "deg", "degree", "degrees", "degrees across"}, {0.5, 180}, "120");
 }
 
 Result<Points> readPoints(const std::string &typed) {
     std::string text = typed::tidy(typed);
     if (!text.empty() && text[0] == 'n')
         text = typed::tidy(text.substr(1));
-    const auto points = readNumber(text, "a print size", {"", "pt", "point", "points"}, {4, 200}, "24 point");
+    const auto points =
+        readNumber(text, Sentence::tr("a print size"), {"", "pt", "point", "points"}, {4, 200}, "24 point");
     if (!points)
         return tl::unexpected(points.error());
     return Points{*points};
@@ -104,21 +108,23 @@ Result<bool> readYesNo(const std::string &typed) {
         return true;
     if (isOneOf(text, {"no", "n", "false"}))
         return false;
-    return fail(ErrorCode::NotUnderstood, typed::notA("an answer", typed, "yes or no"));
+    return fail(ErrorCode::NotUnderstood, typed::notA(Sentence::tr("an answer"), typed, "yes or no"));
 }
 
 Result<std::vector<std::string>> readMarks(const std::string &typed) {
     std::vector<std::string> keys;
     const auto names = typed::list(typed);
     if (names.empty())
-        return fail(ErrorCode::NotUnderstood, typed::notA("a list of marks", typed, "ridge, or none"));
+        return fail(ErrorCode::NotUnderstood,
+                    typed::notA(Sentence::tr("a list of marks"), typed, "ridge, or none"));
     if (names.size() == 1 && isOneOf(names[0], {"none", "no pair", "no marks"}))
         return keys;
     for (const std::string &name : names) {
         const Marker *marker = namedMark(name);
         if (!marker)
-            return fail(ErrorCode::NotUnderstood, "No mark in the kit is called: " + name + ". Try " +
-                                                      markerKit().front().name + ". Kept.");
+            return fail(ErrorCode::NotUnderstood,
+                        Sentence::tr("No mark in the kit is called: {1}. Try {2}. Kept.",
+                                     {name, markerKit().front().name}));
         if (std::find(keys.begin(), keys.end(), marker->key) == keys.end())
             keys.push_back(marker->key);
     }
@@ -134,13 +140,14 @@ Result<Centimetres> readHeight(const Measurement &measurement) {
     const auto length = parseLength(measurement.typed, range.most);
     if (!length) {
         if (length.error().code == ErrorCode::NotUnderstood)
-            return fail(ErrorCode::NotUnderstood, typed::notA("a height", measurement.typed, range.example));
+            return fail(ErrorCode::NotUnderstood,
+                        typed::notA(Sentence::tr("a height"), measurement.typed, range.example));
         return tl::unexpected(length.error());
     }
     if (length->value < range.least)
-        return fail(ErrorCode::OutOfRange, "Too low for this: " + measurement.typed + ". The least here is " +
-                                               typed::words(range.least.value, 1) + " cm. Try " +
-                                               range.example + ". Kept.");
+        return fail(ErrorCode::OutOfRange,
+                    Sentence::tr("Too low for this: {1}. The least here is {2} cm. Try {3}. Kept.",
+                                 {measurement.typed, typed::words(range.least.value, 1), range.example}));
     return length->value;
 }
 
@@ -150,7 +157,8 @@ Result<Posture> readPosture(const std::string &typed) {
         return Posture::Standing;
     if (isOneOf(text, {"seated", "sitting", "sits", "sit", "wheelchair", "stool"}))
         return Posture::Seated;
-    return fail(ErrorCode::NotUnderstood, typed::notA("a way of working", typed, "standing or seated"));
+    return fail(ErrorCode::NotUnderstood,
+                typed::notA(Sentence::tr("a way of working"), typed, "standing or seated"));
 }
 
 Result<Centimetres> readSoles(const std::string &typed) {
@@ -159,7 +167,8 @@ Result<Centimetres> readSoles(const std::string &typed) {
         return Centimetres{0};
     const auto height = parseLength(typed, Centimetres{15});
     if (!height && height.error().code == ErrorCode::NotUnderstood)
-        return fail(ErrorCode::NotUnderstood, typed::notA("a height of soles", typed, "2 cm, or none"));
+        return fail(ErrorCode::NotUnderstood,
+                    typed::notA(Sentence::tr("a height of soles"), typed, "2 cm, or none"));
     return height.map([](const Length &length) { return length.value; });
 }
 
@@ -170,7 +179,7 @@ Result<Sex> readLiftFigures(const std::string &typed) {
     if (isOneOf(text, {"men", "men's", "man", "man's", "male"}))
         return Sex::Male;
     return fail(ErrorCode::NotUnderstood,
-                typed::notA("a column of the lifting filter", typed, "women's or men's"));
+                typed::notA(Sentence::tr("a column of the lifting filter"), typed, "women's or men's"));
 }
 
 Result<Kilograms> readWeight(const std::string &typed) {
@@ -181,10 +190,13 @@ Result<Kilograms> readWeight(const std::string &typed) {
     else if (value && isOneOf(value->unit, {"lb", "lbs", "pound", "pounds"}))
         kilograms *= 0.45359237;
     else if (!value || !isOneOf(value->unit, {"", "kg", "kilogram", "kilograms", "kilo", "kilos"}))
-        return fail(ErrorCode::NotUnderstood, typed::notA("a weight", typed, "1.5 kg"));
+        return fail(ErrorCode::NotUnderstood, typed::notA(Sentence::tr("a weight"), typed, "1.5 kg"));
     if (!(kilograms > 0 && kilograms <= 50))
-        return fail(ErrorCode::OutOfRange, "Not a weight lifted at home: " + typed +
-                                               ". It is above 0 and at most 50 kg. Try 1.5 kg. Kept.");
+        return fail(
+            ErrorCode::OutOfRange,
+            Sentence::tr(
+                "Not a weight lifted at home: {1}. It is above 0 and at most 50 kg. Try 1.5 kg. Kept.",
+                {typed}));
     return Kilograms{kilograms};
 }
 

@@ -1,4 +1,5 @@
 #include "model/reading_ease.h"
+#include "model/sentence.h"
 #include <cmath>
 
 namespace model {
@@ -23,13 +24,13 @@ ReadingEase easeOfContrast(double times) {
 std::string wordsOf(ReadingEase ease) {
     switch (ease) {
     case ReadingEase::None:
-        return "nothing";
+        return Sentence::tr("nothing");
     case ReadingEase::Spot:
-        return "a word at a time";
+        return Sentence::tr("a word at a time");
     case ReadingEase::Fluent:
-        return "sentences";
+        return Sentence::tr("sentences");
     case ReadingEase::HighFluent:
-        return "at full speed";
+        return Sentence::tr("at full speed");
     }
     return {};
 }

@@ -1,4 +1,5 @@
 #include "model/reading_trial.h"
+#include "model/sentence.h"
 #include "model/typed.h"
 #include <algorithm>
 #include <cmath>
@@ -58,14 +59,16 @@ Result<void> checkSentences(const std::vector<ReadSentence> &sentences) {
     for (std::size_t i = 0; i < sentences.size(); ++i) {
         const ReadSentence &sentence = sentences[i];
         if (sentence.wrongWords < 0 || sentence.wrongWords > wordsPerSentence)
-            return fail(ErrorCode::OutOfRange, "A sentence has 10 words: wrong words go from 0 to 10. Kept.");
+            return fail(ErrorCode::OutOfRange,
+                        Sentence::tr("A sentence has 10 words: wrong words go from 0 to 10. Kept."));
         if (sentence.wrongWords < wordsPerSentence &&
             !(sentence.seconds > 0 && sentence.seconds <= mostSeconds))
             return fail(ErrorCode::OutOfRange,
-                        "Seconds of a sentence are above 0 and at most 600. Try 4.2. Kept.");
+                        Sentence::tr("Seconds of a sentence are above 0 and at most 600. Try 4.2. Kept."));
         if (i > 0 && std::abs(sentences[i - 1].size.value - sentence.size.value - step) > step / 10)
-            return fail(ErrorCode::NotUnderstood,
-                        "Sizes of a trial go down line by line, 0.1 each, with none left out. Kept.");
+            return fail(
+                ErrorCode::NotUnderstood,
+                Sentence::tr("Sizes of a trial go down line by line, 0.1 each, with none left out. Kept."));
     }
     return {};
 }
@@ -108,7 +111,7 @@ double speedAt(double size, double threshold, double critical, double maximum) {
 
 Result<ReadingResult> readingResult(std::vector<ReadSentence> sentences) {
     if (sentences.empty())
-        return fail(ErrorCode::Missing, "No sentence was entered yet.");
+        return fail(ErrorCode::Missing, Sentence::tr("No sentence was entered yet."));
     std::sort(sentences.begin(), sentences.end(),
               [](const ReadSentence &a, const ReadSentence &b) { return a.size > b.size; });
     if (const auto checked = checkSentences(sentences); !checked)
@@ -120,7 +123,8 @@ Result<ReadingResult> readingResult(std::vector<ReadSentence> sentences) {
     result.acuity = readingAcuity(static_cast<int>(sentences.size()), wrong, sentences.front().size);
     std::erase_if(sentences, [](const auto &s) { return s.wrongWords == wordsPerSentence; });
     if (sentences.size() < 3) {
-        result.why = "Fewer than three sentences were read: too few for a speed. Begin with larger print.";
+        result.why = Sentence::tr(
+            "Fewer than three sentences were read: too few for a speed. Begin with larger print.");
         return result;
     }
     const Fit fit = bestFit(sentences, std::min(result.acuity, sentences.back().size));
@@ -139,14 +143,19 @@ Result<ReadSentence> parseReadLine(LogMar size, const std::string &typed) {
     const auto wrong = parts.size() > 1 ? typed::numberAndUnit(parts[1]) : typed::NumberAndUnit{0, ""};
     if (!seconds || !isUnit(seconds->unit, {"", "s", "sec", "seconds", "second"}) || !wrong ||
         !isUnit(wrong->unit, {"", "wrong", "wrong words", "wrong word", "errors"}))
-        return fail(ErrorCode::NotUnderstood,
-                    typed::notA("a time and wrong words", typed, "4.2 s, 1 wrong, or not read"));
+        return fail(ErrorCode::NotUnderstood, typed::notA(Sentence::tr("a time and wrong words"), typed,
+                                                          "4.2 s, 1 wrong, or not read"));
     if (!(seconds->value > 0 && seconds->value <= mostSeconds))
-        return fail(ErrorCode::OutOfRange, "Not a time for one sentence: " + typed +
-                                               ". It is above 0 and at most 600 seconds. Try 4.2 s. Kept.");
+        return fail(
+            ErrorCode::OutOfRange,
+            Sentence::tr(
+                "Not a time for one sentence: {1}. It is above 0 and at most 600 seconds. Try 4.2 s. Kept.",
+                {typed}));
     if (wrong->value < 0 || wrong->value > wordsPerSentence || wrong->value != std::floor(wrong->value))
-        return fail(ErrorCode::OutOfRange, "Not a count of wrong words: " + typed +
-                                               ". A sentence has 10 words. Try 4.2 s, 1 wrong. Kept.");
+        return fail(ErrorCode::OutOfRange,
+                    Sentence::tr(
+                        "Not a count of wrong words: {1}. A sentence has 10 words. Try 4.2 s, 1 wrong. Kept.",
+                        {typed}));
     return ReadSentence{size, seconds->value, static_cast<int>(wrong->value)};
 }
 
@@ -162,7 +171,7 @@ Result<std::vector<ReadSentence>> parseTrial(const std::string &typed) {
         const auto size = typed::number(line.substr(0, colon));
         if (colon == std::string::npos || !size)
             return fail(ErrorCode::NotUnderstood,
-                        typed::notA("a line of a reading trial", line, "1.3: 4.2 s, 0 wrong"));
+                        typed::notA(Sentence::tr("a line of a reading trial"), line, "1.3: 4.2 s, 0 wrong"));
         const auto sentence = parseReadLine({*size}, line.substr(colon + 1));
         if (!sentence)
             return tl::unexpected(sentence.error());
@@ -175,7 +184,7 @@ std::string trialText(const std::vector<ReadSentence> &sentences) {
     std::string text;
     for (const ReadSentence &sentence : sentences) {
         text += (text.empty() ? "" : "; ") + typed::words(sentence.size.value, 1, typed::Zeros::Keep) + ": ";
-        text += sentence.wrongWords == wordsPerSentence ? "not read"
+        text += sentence.wrongWords == wordsPerSentence ? "not read" // stored, so never in another language
                                                         : typed::words(sentence.seconds, 2) + " s, " +
                                                               std::to_string(sentence.wrongWords) + " wrong";
     }

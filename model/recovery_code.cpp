@@ -1,4 +1,5 @@
 #include "model/recovery_code.h"
+#include "model/sentence.h"
 #include "model/store.h"
 #include <algorithm>
 #include <optional>
@@ -82,8 +83,10 @@ std::string writeRecoveryCode(const SecretBytes &random) {
 Result<SecretBytes> readRecoveryCode(std::string_view typed) {
     auto symbols = symbolsOf(typed);
     if (!symbols || symbols->size() != groups * groupSize)
-        return fail(ErrorCode::NotUnderstood,
-                    "A recovery code has 8 groups of 5 letters and digits. Read it again, group by group.");
+        return fail(
+            ErrorCode::NotUnderstood,
+            Sentence::tr(
+                "A recovery code has 8 groups of 5 letters and digits. Read it again, group by group."));
     SecretBytes secret(recoveryBytes);
     int wrong = 0;
     secret.write([&](std::span<unsigned char> bytes) {
@@ -102,9 +105,10 @@ Result<SecretBytes> readRecoveryCode(std::string_view typed) {
     });
     wipeText(*symbols);
     if (wrong != 0)
-        return fail(ErrorCode::WrongSecret,
-                    "Group " + std::to_string(wrong) +
-                        " of the recovery code holds a wrong character. Read that group again.");
+        return fail(
+            ErrorCode::WrongSecret,
+            Sentence::tr("Group {1} of the recovery code holds a wrong character. Read that group again.",
+                         {std::to_string(wrong)}));
     return secret;
 }
 

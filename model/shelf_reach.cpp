@@ -2,6 +2,7 @@
 #include "model/findings_parts.h"
 #include "model/lift_words.h"
 #include "model/read_measurement.h"
+#include "model/sentence.h"
 #include "model/typed.h"
 #include "model/usual_sizes.h"
 #include <algorithm>
@@ -13,7 +14,7 @@ namespace {
 constexpr Centimetres worktopDepth{60}, worktopHeight{91};
 
 std::string cm(Centimetres height) {
-    return typed::words(height.value, 0) + " cm";
+    return Sentence::tr("{1} cm", {typed::words(height.value, 0)});
 }
 
 std::string said(const ReachValue &value) {
@@ -21,11 +22,11 @@ std::string said(const ReachValue &value) {
     case Basis::Measured:
         return cm(value.value);
     case Basis::Told:
-        return cm(value.value) + ", as told";
+        return Sentence::tr("{1}, as told", {cm(value.value)});
     case Basis::Estimated:
-        return cm(value.value) + ", estimated";
+        return Sentence::tr("{1}, estimated", {cm(value.value)});
     case Basis::Usual:
-        return cm(value.value) + ", a usual value";
+        return Sentence::tr("{1}, a usual value", {cm(value.value)});
     }
     return {};
 }
@@ -43,16 +44,19 @@ ReachValue highest(const Unit &unit, const Findings &findings, bool seated) {
 ShelfReach judge(const Id &place, Centimetres height, const ReachValue &high, const Findings &findings) {
     const std::string at = cm(height);
     if (height > high.value)
-        return {place, ReachEase::Out, at + ", above the highest reach (" + said(high) + ")."};
+        return {place, ReachEase::Out, Sentence::tr("{1}, above the highest reach ({2}).", {at, said(high)})};
     if (height < findings.reachLow.value)
-        return {place, ReachEase::Out, at + ", below the lowest reach (" + said(findings.reachLow) + ")."};
+        return {place, ReachEase::Out,
+                Sentence::tr("{1}, below the lowest reach ({2}).", {at, said(findings.reachLow)})};
     if (height > findings.shoulder.value)
-        return {place, ReachEase::Stretch, at + ", above the shoulder (" + said(findings.shoulder) + ")."};
+        return {place, ReachEase::Stretch,
+                Sentence::tr("{1}, above the shoulder ({2}).", {at, said(findings.shoulder)})};
     if (height < findings.knuckle.value)
-        return {place, ReachEase::Stretch, at + ", below the knuckles (" + said(findings.knuckle) + ")."};
+        return {place, ReachEase::Stretch,
+                Sentence::tr("{1}, below the knuckles ({2}).", {at, said(findings.knuckle)})};
     return {place, ReachEase::Easy,
-            at + ", between knuckles (" + said(findings.knuckle) + ") and shoulder (" +
-                said(findings.shoulder) + ")."};
+            Sentence::tr("{1}, between knuckles ({2}) and shoulder ({3}).",
+                         {at, said(findings.knuckle), said(findings.shoulder)})};
 }
 
 bool worksSeated(const Case &record) {
@@ -66,11 +70,11 @@ bool worksSeated(const Case &record) {
 std::string wordsOf(ReachEase ease) {
     switch (ease) {
     case ReachEase::Easy:
-        return "easy";
+        return Sentence::tr("easy");
     case ReachEase::Stretch:
-        return "a stretch";
+        return Sentence::tr("a stretch");
     case ReachEase::Out:
-        return "out of reach";
+        return Sentence::tr("out of reach");
     }
     return {};
 }
@@ -87,7 +91,7 @@ std::vector<ShelfReach> shelfReaches(const Case &record, const Findings &finding
             const UsualSize size = sizeOf(place, unit, count);
             ShelfReach reach = judge(place.id, size.height, highest(unit, findings, seated), findings);
             if (!place.height)
-                reach.because += " Its height was not measured: a usual one.";
+                reach.because += Sentence::tr(" Its height was not measured: a usual one.");
             if (reach.ease != ReachEase::Out)
                 reach.because += liftWords(record, findings, size.height, size.depth, seated);
             all.push_back(std::move(reach));

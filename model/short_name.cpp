@@ -3,6 +3,7 @@
 #include "model/meanings.h"
 #include "model/planning.h"
 #include "model/rule_words.h"
+#include "model/sentence.h"
 #include "model/typed.h"
 #include <algorithm>
 #include <array>
@@ -98,8 +99,8 @@ void tellApart(const ThingsById &things, const Plan &plan, const std::vector<std
         if (same.size() < 2)
             continue;
         if (names[line].hers) {
-            names[line].told =
-                "\"" + before[k] + "\" stands on another label of this shelf too. Choose other words.";
+            names[line].told = Sentence::tr(
+                "\"{1}\" stands on another label of this shelf too. Choose other words.", {before[k]});
             continue;
         }
         std::vector<const Thing *> alike;
@@ -107,7 +108,7 @@ void tellApart(const ThingsById &things, const Plan &plan, const std::vector<std
             alike.push_back(thingIn(things, plan.lines[other].thing));
         const auto which = static_cast<std::size_t>(std::ranges::find(same, line) - same.begin());
         names[line].name += " " + additionFor(alike, which);
-        names[line].told = "More than one thing here is called " + before[k] + ".";
+        names[line].told = Sentence::tr("More than one thing here is called {1}.", {before[k]});
     }
 }
 

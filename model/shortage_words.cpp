@@ -1,6 +1,7 @@
 #include "model/shortage_words.h"
 #include "model/coefficients.h"
 #include "model/evaluate.h"
+#include "model/sentence.h"
 #include <algorithm>
 #include <cmath>
 #include <map>
@@ -12,11 +13,11 @@ namespace {
 std::string storageWord(ProblemStorage storage) {
     switch (storage) {
     case ProblemStorage::Dry:
-        return "dry cupboard or shelf";
+        return Sentence::tr("dry cupboard or shelf");
     case ProblemStorage::Fridge:
-        return "fridge";
+        return Sentence::tr("fridge");
     case ProblemStorage::Freezer:
-        return "freezer";
+        return Sentence::tr("freezer");
     }
     return "";
 }
@@ -27,12 +28,12 @@ std::string whole(double number) {
 
 std::string kilograms(double kg) {
     const long long tenths = std::llround(kg * 10);
-    return std::to_string(tenths / 10) + "." + std::to_string(tenths % 10) + " kg";
+    return Sentence::tr("{1}.{2} kg", {std::to_string(tenths / 10), std::to_string(tenths % 10)});
 }
 
 std::string betweenKnuckleAndShoulder(const ProblemClient &client) {
-    return "between knuckle and shoulder (" + whole(client.knuckleCm) + " to " + whole(client.shoulderCm) +
-           " cm)";
+    return Sentence::tr("between knuckle and shoulder ({1} to {2} cm)",
+                        {whole(client.knuckleCm), whole(client.shoulderCm)});
 }
 
 /// The largest sizes of some things, for one sentence about all of them.
@@ -40,13 +41,13 @@ struct Largest {
     double heightCm = 0, depthCm = 0, weightKg = 0;
     std::int64_t shelfWidth = 0;
     ProblemStorage storage = ProblemStorage::Dry;
-    std::string needs; // "it needs " or "up to "
+    bool one = true; // thing, not several
 };
 
 Largest largest(const Problem &problem, const std::vector<int> &items) {
     Largest all;
     all.storage = problem.items[items.front()].storage;
-    all.needs = items.size() == 1 ? "it needs " : "up to ";
+    all.one = items.size() == 1;
     for (const int i : items) {
         const ProblemItem &item = problem.items[i];
         all.heightCm = std::max(all.heightCm, item.heightCm);
@@ -57,50 +58,56 @@ Largest largest(const Problem &problem, const std::vector<int> &items) {
     return all;
 }
 
+std::string needed(const Largest &item, std::int64_t width) {
+    return item.one ? Sentence::tr("it needs {1}", {centimetres(width)})
+                    : Sentence::tr("up to {1}", {centimetres(width)});
+}
+
 /// Why a place will not do: "too low in clear height (needs 29.0 cm)".
 std::string objection(const Largest &item, const std::string &rule) {
     if (rule == "height")
-        return "not high enough inside (" + item.needs +
-               centimetres(thousandths(item.heightCm + headroomCm)) + ")";
+        return Sentence::tr("not high enough inside ({1})",
+                            {needed(item, thousandths(item.heightCm + headroomCm))});
     if (rule == "depth")
-        return "not deep enough (" + item.needs + centimetres(thousandths(item.depthCm)) + ")";
+        return Sentence::tr("not deep enough ({1})", {needed(item, thousandths(item.depthCm))});
     if (rule == "width")
-        return "not wide enough (" + item.needs + centimetres(item.shelfWidth) + ")";
+        return Sentence::tr("not wide enough ({1})", {needed(item, item.shelfWidth)});
     if (rule == "reach")
-        return "out of reach";
+        return Sentence::tr("out of reach");
     if (rule == "heavy")
-        return "too low or too high for " + kilograms(item.weightKg);
+        return Sentence::tr("too low or too high for {1}", {kilograms(item.weightKg)});
     if (rule == "hot")
-        return "above the shoulder, for what is handled hot";
+        return Sentence::tr("above the shoulder, for what is handled hot");
     if (rule == "hazard")
-        return "not lockable, and within reach of children or others who may not know it";
+        return Sentence::tr("not lockable, and within reach of children or others who may not know it");
     if (rule == "keep")
-        return "not the place to stay in";
+        return Sentence::tr("not the place to stay in");
     if (rule == "overruled")
-        return "ruled out by you or by a caution";
-    return "not a " + storageWord(item.storage);
+        return Sentence::tr("ruled out by you or by a caution");
+    return Sentence::tr("not a {1}", {storageWord(item.storage)});
 }
 
 std::string mend(const Problem &problem, const Largest &item, const std::string &rule) {
     if (rule == "height")
-        return "use a lower pack, or find a place with " +
-               centimetres(thousandths(item.heightCm + headroomCm)) + " of clear height";
+        return Sentence::tr("use a lower pack, or find a place with {1} of clear height",
+                            {centimetres(thousandths(item.heightCm + headroomCm))});
     if (rule == "depth" || rule == "width")
-        return "use a smaller pack, or find a larger place";
+        return Sentence::tr("use a smaller pack, or find a larger place");
     if (rule == "reach")
-        return "bring a place within reach";
+        return Sentence::tr("bring a place within reach");
     if (rule == "heavy")
-        return "use packs under " + kilograms(problem.client.heavyKg) + ", or find a place " +
-               betweenKnuckleAndShoulder(problem.client);
+        return Sentence::tr("use packs under {1}, or find a place {2}",
+                            {kilograms(problem.client.heavyKg), betweenKnuckleAndShoulder(problem.client)});
     if (rule == "hot")
-        return "find a place not above the shoulder (" + whole(problem.client.shoulderCm) + " cm)";
+        return Sentence::tr("find a place not above the shoulder ({1} cm)",
+                            {whole(problem.client.shoulderCm)});
     if (rule == "hazard")
-        return "fit a lock, or find a place above their reach";
+        return Sentence::tr("fit a lock, or find a place above their reach");
     if (rule == "keep")
-        return "allow a move from the present place";
+        return Sentence::tr("allow a move from the present place");
     if (rule == "overruled")
-        return "take back what you ruled out, where that is safe";
-    return "add a place in a " + storageWord(item.storage);
+        return Sentence::tr("take back what you ruled out, where that is safe");
+    return Sentence::tr("add a place in a {1}", {storageWord(item.storage)});
 }
 
 std::string joinedObjections(const Largest &item, const std::vector<std::string> &rules) {
@@ -116,7 +123,7 @@ std::string objectionsToAll(const Problem &problem, int i, const Largest &item) 
     for (const int p : placesOfItsStorage(problem, i))
         placesByRules[placeRules(problem, i, p)].push_back(p);
     if (placesByRules.empty())
-        return "no place is a " + storageWord(item.storage);
+        return Sentence::tr("no place is a {1}", {storageWord(item.storage)});
     std::string all;
     for (const auto &[rules, places] : placesByRules)
         all += (all.empty() ? "" : "; ") + placeNames(problem, places) + ": " + joinedObjections(item, rules);
@@ -140,29 +147,32 @@ std::string where(const Problem &problem, const std::vector<int> &items,
     const auto add = [&all](const std::string &words) { all += (all.empty() ? "" : ", ") + words; };
     for (const std::string &rule : rules) {
         if (rule == "storage")
-            add("in a " + storageWord(problem.items[items.front()].storage));
+            add(Sentence::tr("in a {1}", {storageWord(problem.items[items.front()].storage)}));
         else if (rule == "reach")
-            add("within reach");
+            add(Sentence::tr("within reach"));
         else if (rule == "heavy")
-            add("fit for heavy things, " + betweenKnuckleAndShoulder(problem.client));
+            add(Sentence::tr("fit for heavy things, {1}", {betweenKnuckleAndShoulder(problem.client)}));
         else if (rule == "hot")
-            add("not above the shoulder");
+            add(Sentence::tr("not above the shoulder"));
         else if (rule == "hazard")
-            add("lockable, or above the reach of children and others");
+            add(Sentence::tr("lockable, or above the reach of children and others"));
         else if (rule == "height")
-            add("high enough inside");
+            add(Sentence::tr("high enough inside"));
         else if (rule == "depth")
-            add("deep enough");
+            add(Sentence::tr("deep enough"));
         else if (rule == "keep")
-            add("where they must stay");
+            add(Sentence::tr("where they must stay"));
         else if (rule == "overruled")
-            add("not ruled out");
+            add(Sentence::tr("not ruled out"));
     }
     return all;
 }
 
-std::string needs(const std::vector<int> &items) {
-    return items.size() == 1 ? " needs " : " need ";
+/// "rice and flour need 40.0 cm"
+std::string needs(const Problem &problem, const std::vector<int> &items) {
+    const std::string names = itemNames(problem, items), width = centimetres(widthNeeded(problem, items));
+    return items.size() == 1 ? Sentence::tr("{1} needs {2}", {names, width})
+                             : Sentence::tr("{1} need {2}", {names, width});
 }
 
 std::string shortBy(const Problem &problem, const std::vector<int> &items, const std::vector<int> &places) {
@@ -171,8 +181,9 @@ std::string shortBy(const Problem &problem, const std::vector<int> &items, const
 
 std::string haveSo(const Problem &problem, const std::vector<int> &places) {
     if (places.empty())
-        return "there is none";
-    return centimetres(widthThere(problem, places)) + " is there (" + placeNames(problem, places) + ")";
+        return Sentence::tr("there is none");
+    return Sentence::tr("{1} is there ({2})",
+                        {centimetres(widthThere(problem, places)), placeNames(problem, places)});
 }
 
 } // namespace
@@ -182,15 +193,15 @@ std::string listed(const std::vector<std::string> &names) {
     std::string all;
     for (std::size_t k = 0; k < names.size(); ++k) {
         if (k + 1 == most && names.size() > most)
-            return all + " and " + std::to_string(names.size() - k) + " more";
-        all += (k == 0 ? "" : k + 1 == names.size() ? " and " : ", ") + names[k];
+            return Sentence::tr("{1} and {2} more", {all, std::to_string(names.size() - k)});
+        all += (k == 0 ? "" : k + 1 == names.size() ? Sentence::tr(" and ") : ", ") + names[k];
     }
     return all;
 }
 
 std::string centimetres(std::int64_t thousandths) {
     const std::int64_t tenths = (thousandths + 50) / 100;
-    return std::to_string(tenths / 10) + "." + std::to_string(tenths % 10) + " cm";
+    return Sentence::tr("{1}.{2} cm", {std::to_string(tenths / 10), std::to_string(tenths % 10)});
 }
 
 std::string placeNames(const Problem &problem, const std::vector<int> &places) {
@@ -231,77 +242,82 @@ std::string nowhereSentence(const Problem &problem, const std::vector<int> &item
     const Largest item = largest(problem, items);
     std::string help;
     for (const std::string &rule : easiestToMend(problem, first))
-        help += (help.empty() ? "" : "; and ") + mend(problem, item, rule);
+        help += (help.empty() ? "" : Sentence::tr("; and ")) + mend(problem, item, rule);
     std::string objections = objectionsToAll(problem, first, item);
     if (const std::optional<int> only = onlyPlaceLeft(problem, first)) {
-        objections = problem.places[*only].name + ", the only place not ruled out: " +
-                     joinedObjections(item, placeRules(problem, first, *only));
+        objections = Sentence::tr(
+            "{1}, the only place not ruled out: {2}",
+            {problem.places[*only].name, joinedObjections(item, placeRules(problem, first, *only))});
         help = mend(problem, item, "overruled");
     }
-    return itemNames(problem, items) + " can stand nowhere: " + objections + ". To mend it, " + help +
-           "; or leave " + (items.size() == 1 ? "it" : "them") + " out.";
+    const std::string names = itemNames(problem, items);
+    return items.size() == 1 ? Sentence::tr("{1} can stand nowhere: {2}. To mend it, {3}; or leave it out.",
+                                            {names, objections, help})
+                             : Sentence::tr("{1} can stand nowhere: {2}. To mend it, {3}; or leave them out.",
+                                            {names, objections, help});
 }
 
 std::string widthSentence(const Problem &problem, const std::vector<int> &items,
                           const std::vector<int> &places, const std::vector<std::string> &rules) {
     const std::string place = where(problem, items, rules);
-    return "Too little room: " + itemNames(problem, items) + needs(items) +
-           centimetres(widthNeeded(problem, items)) + " of width" + (place.empty() ? "" : " " + place) +
-           "; " + haveSo(problem, places) + ". Take out things of " + shortBy(problem, items, places) +
-           " in all, or add as much room.";
+    return Sentence::tr(
+        "Too little room: {1} of width{2}; {3}. Take out things of {4} in all, or add as much room.",
+        {needs(problem, items), place.empty() ? "" : " " + place, haveSo(problem, places),
+         shortBy(problem, items, places)});
 }
 
 std::string chemicalSentence(const Problem &problem, const std::vector<int> &items,
                              const std::vector<int> &places, const std::vector<int> &chemicalPlaces) {
-    return "Too little room, since chemicals never stand with food: even with the chemicals in " +
-           placeNames(problem, chemicalPlaces) + " alone, " + itemNames(problem, items) + needs(items) +
-           centimetres(widthNeeded(problem, items)) + " of width; " + haveSo(problem, places) +
-           ". Add a place for the chemicals, or take out things of " + shortBy(problem, items, places) +
-           " in all.";
+    return Sentence::tr(
+        "Too little room, since chemicals never stand with food: even with the chemicals in {1} alone, {2} "
+        "of width; {3}. Add a place for the chemicals, or take out things of {4} in all.",
+        {placeNames(problem, chemicalPlaces), needs(problem, items), haveSo(problem, places),
+         shortBy(problem, items, places)});
 }
 
 std::string overfullSentence(const Problem &problem, const std::vector<int> &items, int place) {
-    return "No arrangement was found. In the nearest one, " + problem.places[place].name +
-           " is overfull: " + itemNames(problem, items) + needs(items) +
-           centimetres(widthNeeded(problem, items)) + ", " + haveSo(problem, {place}) +
-           ". Taking out a thing of " + shortBy(problem, items, {place}) + " or more there would do.";
+    return Sentence::tr("No arrangement was found. In the nearest one, {1} is overfull: {2}, {3}. "
+                        "Taking out a thing of {4} or more there would do.",
+                        {problem.places[place].name, needs(problem, items), haveSo(problem, {place}),
+                         shortBy(problem, items, {place})});
 }
 
 std::string mixedSentence(const Problem &problem, int place) {
-    return "No arrangement was found. In the nearest one, chemicals and food would share " +
-           problem.places[place].name + ". Another place for the chemicals would do.";
+    return Sentence::tr("No arrangement was found. In the nearest one, chemicals and food would share {1}. "
+                        "Another place for the chemicals would do.",
+                        {problem.places[place].name});
 }
 
 std::string allergenSentence(const Problem &problem, int place) {
-    return "No arrangement was found. In the nearest one, food with the avoided allergen would share " +
-           problem.places[place].name +
-           " with other food or bare tools and tableware. Another place, or a bin with a lid entered as a "
-           "place of "
-           "its own, would do.";
+    return Sentence::tr("No arrangement was found. In the nearest one, food with the avoided allergen would "
+                        "share {1} with other food or bare tools and tableware. Another place, or a bin with "
+                        "a lid entered as a place of its own, would do.",
+                        {problem.places[place].name});
 }
 
 std::string markSentence(const Problem &problem, const std::string &rule, const std::vector<int> &items) {
     if (rule == "kinds")
-        return "The marks that you chose are more kinds than this client is to learn: " +
-               itemNames(problem, items) + ". Choose fewer kinds, or raise the limit.";
+        return Sentence::tr("The marks that you chose are more kinds than this client is to learn: {1}. "
+                            "Choose fewer kinds, or raise the limit.",
+                            {itemNames(problem, items)});
     if (rule == "alike")
-        return itemNames(problem, items) + " feel alike and would stand near each other with the same mark "
-                                           "that you chose. Choose another mark "
-                                           "for one of them.";
+        return Sentence::tr("{1} feel alike and would stand near each other with the same mark that you "
+                            "chose. Choose another mark for one of them.",
+                            {itemNames(problem, items)});
     if (rule == "once")
-        return itemNames(problem, items) +
-               " have one shape and would stand in one place with the same mark that "
-               "you chose. Choose another mark for one of them.";
-    return itemNames(problem, items) +
-           ": the mark that you chose does not hold on this surface or in this place. "
-           "Choose another.";
+        return Sentence::tr("{1} have one shape and would stand in one place with the same mark that you "
+                            "chose. Choose another mark for one of them.",
+                            {itemNames(problem, items)});
+    return Sentence::tr(
+        "{1}: the mark that you chose does not hold on this surface or in this place. Choose another.",
+        {itemNames(problem, items)});
 }
 
 std::string nearSentence(const Problem &problem, const std::vector<int> &items) {
-    return "No arrangement was found. In the nearest one, " + itemNames(problem, items) +
-           " would stand near each other, feel alike, and a mix-up would do harm. Another pack for one of "
-           "them, "
-           "or another place, would do.";
+    return Sentence::tr(
+        "No arrangement was found. In the nearest one, {1} would stand near each other, feel alike, and a "
+        "mix-up would do harm. Another pack for one of them, or another place, would do.",
+        {itemNames(problem, items)});
 }
 
 std::int64_t widthNeeded(const Problem &problem, const std::vector<int> &items) {

@@ -1,4 +1,5 @@
 #include "model/sight.h"
+#include "model/sentence.h"
 #include "model/typed.h"
 #include <cmath>
 #include <numbers>
@@ -25,48 +26,50 @@ bool worse(const Acuity &a, const Acuity &b) {
 
 std::string wordsOf(const Acuity &acuity) {
     if (acuity.logMar)
-        return "logMAR " +
-               typed::words(std::round(acuity.logMar->value / 0.02) * 0.02, 2, typed::Zeros::Keep);
+        return Sentence::tr("logMAR {1}", {typed::words(std::round(acuity.logMar->value / 0.02) * 0.02, 2,
+                                                        typed::Zeros::Keep)});
     switch (acuity.below) {
     case BelowChart::None:
         break;
     case BelowChart::CountingFingers:
-        return "counting fingers";
+        return Sentence::tr("counting fingers");
     case BelowChart::HandMovement:
-        return "hand movement";
+        return Sentence::tr("hand movement");
     case BelowChart::LightPerception:
-        return "light perception";
+        return Sentence::tr("light perception");
     case BelowChart::NoLightPerception:
-        return "no light perception";
+        return Sentence::tr("no light perception");
     }
-    return "no acuity";
+    return Sentence::tr("no acuity");
 }
 
 Result<Millimetres> letterHeight(LogMar acuity, Centimetres distance, double reserve) {
     if (!(distance.value > 0))
-        return fail(ErrorCode::OutOfRange, "A letter needs a distance greater than 0 to have a height.");
+        return fail(ErrorCode::OutOfRange,
+                    Sentence::tr("A letter needs a distance greater than 0 to have a height."));
     if (!(reserve >= 1))
         return fail(ErrorCode::OutOfRange,
-                    "A reserve below 1 makes print smaller than can be read. Give 1 or more.");
+                    Sentence::tr("A reserve below 1 makes print smaller than can be read. Give 1 or more."));
     const double degrees = minutesOfLetter / 60.0 * std::pow(10.0, acuity.value);
     if (degrees >= 180)
-        return fail(ErrorCode::OutOfRange, "No letter is that large: the acuity is beyond every chart.");
+        return fail(ErrorCode::OutOfRange,
+                    Sentence::tr("No letter is that large: the acuity is beyond every chart."));
     return Millimetres{2.0 * distance.value * 10.0 * std::tan(radians(degrees) / 2.0) * reserve};
 }
 
 Result<Points> pointSize(Millimetres xHeight, double ratio) {
     if (!(xHeight.value > 0) || !(ratio > 0 && ratio < 1))
         return fail(ErrorCode::OutOfRange,
-                    "A point size needs an x-height above 0 and a face whose ratio is between 0 "
-                    "and 1.");
+                    Sentence::tr(
+                        "A point size needs an x-height above 0 and a face whose ratio is between 0 and 1."));
     return Points{xHeight.value / ratio / millimetresPerPoint};
 }
 
 Result<Millimetres> xHeightOf(Points size, double ratio) {
     if (!(size.value > 0) || !(ratio > 0 && ratio < 1))
         return fail(ErrorCode::OutOfRange,
-                    "An x-height needs a point size above 0 and a face whose ratio is between 0 "
-                    "and 1.");
+                    Sentence::tr(
+                        "An x-height needs a point size above 0 and a face whose ratio is between 0 and 1."));
     return Millimetres{size.value * millimetresPerPoint * ratio};
 }
 
@@ -97,15 +100,15 @@ ContrastBand contrastBand(double logContrastSensitivity) {
 std::string wordsOf(ContrastBand band) {
     switch (band) {
     case ContrastBand::Normal:
-        return "normal for an older adult";
+        return Sentence::tr("normal for an older adult");
     case ContrastBand::Borderline:
-        return "borderline";
+        return Sentence::tr("borderline");
     case ContrastBand::Impaired:
-        return "moderate loss of contrast";
+        return Sentence::tr("moderate loss of contrast");
     case ContrastBand::Severe:
-        return "severe loss of contrast";
+        return Sentence::tr("severe loss of contrast");
     case ContrastBand::VeryPoor:
-        return "very poor contrast";
+        return Sentence::tr("very poor contrast");
     }
     return {};
 }

@@ -2,6 +2,7 @@
 #include "model/codec.h"
 #include "model/passphrase.h"
 #include "model/recovery_code.h"
+#include "model/sentence.h"
 #include "model/store_inner.h"
 #include <algorithm>
 
@@ -85,8 +86,8 @@ std::int64_t storedRevision(Database &database, const Id &id, const std::string 
 
 Error changedElsewhere() {
     return {ErrorCode::Changed,
-            "These records were changed elsewhere since you opened the client. Open the client again; "
-            "what you typed is kept as a draft."};
+            Sentence::tr("These records were changed elsewhere since you opened the client. Open the client "
+                         "again; what you typed is kept as a draft.")};
 }
 
 } // namespace
@@ -124,8 +125,9 @@ Result<Case> Store::load(const Id &client) const {
         while (rows.step())
             records.push_back({{rows.text(0)}, rows.text(1), rows.text(2)});
         if (records.empty())
-            return fail(ErrorCode::Missing,
-                        "This client is not in the records. Go back to the caseload and choose again.");
+            return fail(
+                ErrorCode::Missing,
+                Sentence::tr("This client is not in the records. Go back to the caseload and choose again."));
         m_inner->readRevisions(client.text);
         return fromRecords(records);
     });
@@ -134,7 +136,8 @@ Result<Case> Store::load(const Id &client) const {
 Result<void> Store::save(const Case &before, const Case &after, const Action &action) {
     const auto &id = after.client.id;
     if (id.empty() || (!before.client.id.empty() && before.client.id != id))
-        return fail(ErrorCode::Refused, "The change does not belong to this client. Open the client again.");
+        return fail(ErrorCode::Refused,
+                    Sentence::tr("The change does not belong to this client. Open the client again."));
     return m_inner->use([&]() -> Result<void> {
         auto changes = recordChanges(before, after);
         std::erase_if(changes.removed,
@@ -262,8 +265,8 @@ Result<void> Store::verify() const {
         if (m_inner->database.text("PRAGMA integrity_check") != "ok" ||
             Statement(m_inner->database, "PRAGMA foreign_key_check").step())
             return fail(ErrorCode::DamagedDatabase,
-                        "The file records.db is damaged. Restore the last backup, and keep the "
-                        "damaged folder as it is.");
+                        Sentence::tr("The file records.db is damaged. Restore the last backup, and keep the "
+                                     "damaged folder as it is."));
         return {};
     });
     if (!sound)

@@ -1,4 +1,5 @@
 #include "model/store_inner.h"
+#include "model/sentence.h"
 #include <algorithm>
 #include <chrono>
 #include <utility>
@@ -8,19 +9,16 @@ namespace model {
 std::string sentenceOf(Notice notice) {
     switch (notice) {
     case Notice::OlderRecords:
-        return "The records are older than when they were last used here, or the end of their trail was cut "
-               "off. If you "
-               "have just restored a backup, this is as it should be. If not, keep this folder as it is and "
-               "compare it "
-               "with the last backup.";
+        return Sentence::tr("The records are older than when they were last used here, or the end of their "
+                            "trail was cut off. If you have just restored a backup, this is as it should be. "
+                            "If not, keep this folder as it is and compare it with the last backup.");
     case Notice::NoHead:
-        return "The file records.head is missing or damaged, so it cannot be told whether an older copy of "
-               "the records "
-               "was put back. If you have just restored a backup, this is as it should be.";
+        return Sentence::tr(
+            "The file records.head is missing or damaged, so it cannot be told whether an older copy of the "
+            "records was put back. If you have just restored a backup, this is as it should be.");
     case Notice::OlderKeyFile:
-        return "An older key file was put back, so an older passphrase opens the records again. Change the "
-               "passphrase "
-               "now.";
+        return Sentence::tr("An older key file was put back, so an older passphrase opens the records again. "
+                            "Change the passphrase now.");
     }
     return {};
 }
@@ -77,8 +75,8 @@ Result<void> Store::Inner::replaceSlot(SlotKind kind, const SecretBytes &secret,
     notices.erase(Notice::OlderKeyFile);
     if (!refreshKeyCopy(folder))
         return fail(ErrorCode::InputOutput,
-                    "The change is done, but records.key.bak could not be renewed and still opens "
-                    "with the old secret. Delete that file when the disk is well again.");
+                    Sentence::tr("The change is done, but records.key.bak could not be renewed and still "
+                                 "opens with the old secret. Delete that file when the disk is well again."));
     return {};
 }
 

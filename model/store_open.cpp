@@ -1,6 +1,7 @@
 #include "model/migrations.h"
 #include "model/passphrase.h"
 #include "model/recovery_code.h"
+#include "model/sentence.h"
 #include "model/store_inner.h"
 #include "model/store_options.h"
 #include <algorithm>
@@ -51,8 +52,8 @@ Result<void> checkStart(const fs::path &path, const ByteArray<saltSize> &salt) {
     const auto start = platform::readStart(path, saltSize);
     if (!start && start.error().code == ErrorCode::Missing)
         return fail(ErrorCode::Missing,
-                    "The file records.db is missing though its key file is here. Nothing was made in "
-                    "its place. Put the file back, or restore the last backup.");
+                    Sentence::tr("The file records.db is missing though its key file is here. Nothing was "
+                                 "made in its place. Put the file back, or restore the last backup."));
     if (!start)
         return tl::unexpected(start.error());
     if (std::ranges::equal(*start, salt))
@@ -60,11 +61,11 @@ Result<void> checkStart(const fs::path &path, const ByteArray<saltSize> &salt) {
     if (start->size() == saltSize &&
         std::ranges::equal(ByteView(*start).first(plainStart.size()), plainStart))
         return fail(ErrorCode::NotEncrypted,
-                    "The file records.db is not encrypted, so it is not Feltmark's own. It was not "
-                    "opened. Restore the last backup.");
+                    Sentence::tr("The file records.db is not encrypted, so it is not Feltmark's own. It was "
+                                 "not opened. Restore the last backup."));
     return fail(ErrorCode::DamagedDatabase,
-                "The files records.db and records.key do not belong together, or records.db is "
-                "damaged at its start. Put both back from the same backup.");
+                Sentence::tr("The files records.db and records.key do not belong together, or records.db is "
+                             "damaged at its start. Put both back from the same backup."));
 }
 
 /// A store that was being made when the program stopped between the last two renames.
@@ -78,8 +79,8 @@ Result<KeyFile> readKeys(const fs::path &folder) {
     auto keys = readKeyFile(folder / keyFileName);
     if (!keys && keys.error().code == ErrorCode::Missing)
         return fail(ErrorCode::Missing,
-                    "The key file records.key is missing; without it no passphrase can be tried. Put "
-                    "back its copy, records.key.bak, or restore the last backup.");
+                    Sentence::tr("The key file records.key is missing; without it no passphrase can be "
+                                 "tried. Put back its copy, records.key.bak, or restore the last backup."));
     return keys;
 }
 
@@ -101,7 +102,7 @@ Result<Unlocked> unlock(const KeyFile &keys, std::string_view secret) {
     auto candidates = candidatesOf(secret, code);
     if (!candidates)
         return tl::unexpected(candidates.error());
-    auto answer = Error{ErrorCode::WrongSecret, "No secret of this kind opens these records."};
+    auto answer = Error{ErrorCode::WrongSecret, Sentence::tr("No secret of this kind opens these records.")};
     for (auto &candidate : *candidates) {
         const auto *slot = keys.slot(candidate.kind);
         if (slot == nullptr)
@@ -119,8 +120,8 @@ Result<Unlocked> unlock(const KeyFile &keys, std::string_view secret) {
 Result<void> checkWhole(Database &database) {
     if (database.text("PRAGMA quick_check") != "ok")
         return fail(ErrorCode::DamagedDatabase,
-                    "The file records.db is damaged. Your passphrase is right. Restore the last "
-                    "backup, and keep the damaged folder as it is.");
+                    Sentence::tr("The file records.db is damaged. Your passphrase is right. Restore the last "
+                                 "backup, and keep the damaged folder as it is."));
     return {};
 }
 
@@ -129,9 +130,10 @@ Result<void> backUpBeforeMigration(Database &database, const fs::path &folder, c
                                    const ByteArray<saltSize> &salt, std::int64_t version) {
     const auto space = platform::freeSpace(folder);
     if (space && *space < 3 * fs::file_size(folder / databaseName))
-        return fail(ErrorCode::Full,
-                    "There is too little space on the disk to bring the records to this version of the "
-                    "program safely. Free some space and try again; nothing was changed.");
+        return fail(
+            ErrorCode::Full,
+            Sentence::tr("There is too little space on the disk to bring the records to this version of the "
+                         "program safely. Free some space and try again; nothing was changed."));
     const auto path = folder / ("records-version-" + std::to_string(version) + ".db");
     if (auto made = platform::writeDurably(path, {}); !made)
         return made;
@@ -281,9 +283,8 @@ struct StoreOpening {
         if (!lock)
             return tl::unexpected(lock.error());
         if (Store::existsIn(folder))
-            return fail(ErrorCode::Refused,
-                        "There are records in this folder already. Unlock them, or choose another "
-                        "folder for new ones.");
+            return fail(ErrorCode::Refused, Sentence::tr("There are records in this folder already. Unlock "
+                                                         "them, or choose another folder for new ones."));
         removeUnfinished(folder);
         auto typed = normalisedPassphrase(passphrase);
         if (!typed)
@@ -334,9 +335,8 @@ Result<Store> Store::open(const fs::path &folder, std::string_view secret, const
     return caught([&]() -> Result<Store> {
         readyCrypto();
         if (!existsIn(folder))
-            return fail(ErrorCode::Missing,
-                        "There are no records in this folder. Check the folder's name, or make new "
-                        "records there.");
+            return fail(ErrorCode::Missing, Sentence::tr("There are no records in this folder. Check the "
+                                                         "folder's name, or make new records there."));
         auto lock = platform::LockFile::take(folder / lockName);
         if (!lock)
             return tl::unexpected(lock.error());
@@ -364,7 +364,8 @@ Result<void> Store::restoreKeyFile(const fs::path &folder) {
             return tl::unexpected(lock.error());
         const auto current = readKeyFile(folder / keyFileName);
         if (current)
-            return fail(ErrorCode::Refused, "The key file is sound, so its copy was not put back.");
+            return fail(ErrorCode::Refused,
+                        Sentence::tr("The key file is sound, so its copy was not put back."));
         if (current.error().code != ErrorCode::DamagedKeyFile && current.error().code != ErrorCode::Missing)
             return tl::unexpected(current.error());
         const auto copy = readKeyFile(folder / keyCopyName);

@@ -2,6 +2,7 @@
 #include "model/appliance_marks.h"
 #include "model/kit.h"
 #include "model/packs.h"
+#include "model/sentence.h"
 #include "model/typed.h"
 #include "model/usable_marks.h"
 #include <algorithm>
@@ -71,7 +72,8 @@ void addSections(const Case &record, const Findings &findings, std::vector<Suppl
         if (label.medium != medium)
             continue;
         const int count = withSpare(sectionCards(record));
-        out.push_back({label.name + " for a section or shelf", count, count * label.cost, label.caution});
+        out.push_back({Sentence::tr("{1} for a section or shelf", {label.name}), count, count * label.cost,
+                       label.caution});
         return;
     }
 }
@@ -80,10 +82,11 @@ void addHolders(const Case &record, const Counts &counts, std::vector<Supply> &o
     const UpkeepWishes prices = record.upkeep.value_or(UpkeepWishes{});
     if (counts.clips > 0) {
         const int count = withSpare(counts.clips);
-        out.push_back({"clip for a bag, that carries its mark", count, count * prices.clipPrice, ""});
+        out.push_back(
+            {Sentence::tr("clip for a bag, that carries its mark"), count, count * prices.clipPrice, ""});
     }
     if (!counts.marks.empty())
-        out.push_back({"pot for marks taken off empty packs", 1, prices.potPrice, ""});
+        out.push_back({Sentence::tr("pot for marks taken off empty packs"), 1, prices.potPrice, ""});
 }
 
 constexpr double binPrice = 3; // a default of this program
@@ -103,8 +106,9 @@ int binsNeeded(const Case &record) {
 
 void addBins(const Case &record, std::vector<Supply> &out) {
     if (const int bins = binsNeeded(record); bins > 0)
-        out.push_back({"bin for the client's own things, with its mark", bins, bins * binPrice,
-                       "Record it as a place of the client's own when it is there, then plan again."});
+        out.push_back(
+            {Sentence::tr("bin for the client's own things, with its mark"), bins, bins * binPrice,
+             Sentence::tr("Record it as a place of the client's own when it is there, then plan again.")});
 }
 
 using Concerns = bool (*)(const Marker &);
@@ -117,13 +121,17 @@ struct Material {
 
 const std::vector<Material> &materials() {
     static const std::vector<Material> all{
-        {[](const Marker &m) { return m.latex; }, "natural rubber", "Natural rubber (latex), also in gloves"},
-        {[](const Marker &m) { return m.magnetic; }, "magnetic", "Magnets"},
-        {[](const Marker &m) { return m.adhesive; }, "sticky", "Sticky marks, on things that are held long"},
-        {[](const Marker &m) { return m.sharp; }, "sharp or rough", "Sharp or rough marks, pins and notches"},
-        {[](const Marker &m) { return m.chokingSize; }, "small enough to swallow",
-         "Marks small enough to swallow"},
-        {[](const Marker &m) { return m.medium == MarkMedium::SpokenTag; }, "speaks", "Marks that speak"}};
+        {[](const Marker &m) { return m.latex; }, Sentence::later("natural rubber"),
+         Sentence::later("Natural rubber (latex), also in gloves")},
+        {[](const Marker &m) { return m.magnetic; }, "magnetic", Sentence::later("Magnets")},
+        {[](const Marker &m) { return m.adhesive; }, "sticky",
+         Sentence::later("Sticky marks, on things that are held long")},
+        {[](const Marker &m) { return m.sharp; }, Sentence::later("sharp or rough"),
+         Sentence::later("Sharp or rough marks, pins and notches")},
+        {[](const Marker &m) { return m.chokingSize; }, Sentence::later("small enough to swallow"),
+         Sentence::later("Marks small enough to swallow")},
+        {[](const Marker &m) { return m.medium == MarkMedium::SpokenTag; }, "speaks",
+         Sentence::later("Marks that speak")}};
     return all;
 }
 
@@ -157,7 +165,8 @@ std::string instead(const Case &record, const Findings &findings, const std::vec
     std::string names;
     for (std::size_t k = 0; k < fit.size() && k < 2; ++k)
         names += (k == 0 ? "" : "; ") + fit[k].name;
-    return names.empty() ? "no mark of the kit: place, shape and help, or a mark of your own" : names;
+    return names.empty() ? Sentence::tr("no mark of the kit: place, shape and help, or a mark of your own")
+                         : names;
 }
 
 } // namespace
@@ -200,15 +209,16 @@ std::vector<BannedMaterial> bannedMaterials(const Case &record, const Findings &
         std::string because;
         for (const Marker &marker : wholeKitOf(record)) {
             const auto found = findings.bannedMarks.find(marker.key);
-            const std::string reason =
-                found == findings.bannedMarks.end() ? "" : reasonFor(found->second, material.ban);
+            const std::string reason = found == findings.bannedMarks.end()
+                                           ? ""
+                                           : reasonFor(found->second, Sentence::tr(material.ban));
             if (!material.concerns(marker) || reason.empty())
                 continue;
             banned.push_back(marker);
             because = reason;
         }
         if (!banned.empty())
-            out.push_back({material.words, because, instead(record, findings, banned)});
+            out.push_back({Sentence::tr(material.words), because, instead(record, findings, banned)});
     }
     return out;
 }

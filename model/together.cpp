@@ -3,6 +3,7 @@
 #include "model/kit.h"
 #include "model/meanings.h"
 #include "model/planning.h"
+#include "model/sentence.h"
 #include "model/shared_kitchen.h"
 #include <algorithm>
 #include <set>
@@ -135,7 +136,7 @@ const Marker *labelOf(const Case &record, MarkMedium medium) {
 /// One mark of the kit that stands for a label in each of the two media.
 Marker inBothMedia(const Marker &one, const Marker &other) {
     Marker both = one;
-    both.name = one.name + " and " + other.name;
+    both.name = Sentence::tr("{1} and {2}", {one.name, other.name});
     both.howToFix = one.howToFix + " " + other.howToFix;
     std::erase_if(both.surfaces, [&](Surface surface) { return !other.surfaces.contains(surface); });
     both.survivesFreezer = one.survivesFreezer && other.survivesFreezer;

@@ -1,6 +1,7 @@
 #include "model/kit.h"
 #include "model/plan_safety.h"
 #include "model/planning.h"
+#include "model/sentence.h"
 #include "model/together.h"
 #include "model/typed.h"
 #include "model/usable_marks.h"
@@ -17,32 +18,33 @@ struct Person {
 };
 
 std::string heights(const ReachValue &from, const ReachValue &to) {
-    return typed::words(from.value.value, 0) + " to " + typed::words(to.value.value, 0) + " cm";
+    return Sentence::tr("{1} to {2} cm",
+                        {typed::words(from.value.value, 0), typed::words(to.value.value, 0)});
 }
 
 void tellReach(const Person &one, const Person &other, std::vector<std::string> &told) {
     const Findings &a = one.findings, &b = other.findings;
     if (std::max(a.reachLow.value, b.reachLow.value) > std::min(a.reachHigh.value, b.reachHigh.value))
-        told.push_back("No height is in reach of both: " + one.name() + " reaches " +
-                       heights(a.reachLow, a.reachHigh) + ", " + other.name() + " " +
-                       heights(b.reachLow, b.reachHigh) +
-                       ". One plan for both cannot be: give each shelves of her or his own.");
+        told.push_back(Sentence::tr(
+            "No height is in reach of both: {1} reaches {2}, {3} {4}. One plan for both cannot be: give each "
+            "shelves of her or his own.",
+            {one.name(), heights(a.reachLow, a.reachHigh), other.name(), heights(b.reachLow, b.reachHigh)}));
     else if (std::max(a.knuckle.value, b.knuckle.value) > std::min(a.shoulder.value, b.shoulder.value))
-        told.push_back("No height is easy for both: for " + one.name() + " it is " +
-                       heights(a.knuckle, a.shoulder) + ", for " + other.name() + " " +
-                       heights(b.knuckle, b.shoulder) + ". Settle who uses each daily thing.");
+        told.push_back(Sentence::tr(
+            "No height is easy for both: for {1} it is {2}, for {3} {4}. Settle who uses each daily thing.",
+            {one.name(), heights(a.knuckle, a.shoulder), other.name(), heights(b.knuckle, b.shoulder)}));
 }
 
 std::string mediumWords(MarkMedium medium) {
     switch (medium) {
     case MarkMedium::Touch:
-        return "touch";
+        return Sentence::tr("touch");
     case MarkMedium::Braille:
-        return "braille";
+        return Sentence::tr("braille");
     case MarkMedium::LargePrint:
-        return "large print";
+        return Sentence::tr("large print");
     case MarkMedium::SpokenTag:
-        return "spoken tags";
+        return Sentence::tr("spoken tags");
     }
     return {};
 }
@@ -52,24 +54,26 @@ void tellMedia(const Person &one, const Person &other, std::vector<std::string> 
     const auto others = labelMedia(other.record, other.findings);
     for (const auto &[person, none] : {std::pair{&one, media.empty()}, std::pair{&other, others.empty()}})
         if (none)
-            told.push_back(person->name() + " reads no label: what must be told by both gets a touch mark, a "
-                                            "place and a shape of its own.");
+            told.push_back(Sentence::tr("{1} reads no label: what must be told by both gets a touch mark, a "
+                                        "place and a shape of its own.",
+                                        {person->name()}));
     const bool shared =
         std::ranges::any_of(media, [&](MarkMedium medium) { return std::ranges::count(others, medium) > 0; });
     if (!media.empty() && !others.empty() && !shared)
-        told.push_back(one.name() + " reads " + mediumWords(media.front()) + ", " + other.name() + " " +
-                       mediumWords(others.front()) + ": each label is made in both.");
+        told.push_back(Sentence::tr(
+            "{1} reads {2}, {3} {4}: each label is made in both.",
+            {one.name(), mediumWords(media.front()), other.name(), mediumWords(others.front())}));
 }
 
 void tellMarks(const Person &one, const Person &other, std::size_t both, std::vector<std::string> &told) {
     const std::size_t most = std::max(one.findings.acceptedMarks.size(), other.findings.acceptedMarks.size());
     if (both < 2)
-        told.emplace_back(
-            "No pair of touch marks is told apart by both: labels in both media, place and shape "
-            "must do.");
+        told.emplace_back(Sentence::tr(
+            "No pair of touch marks is told apart by both: labels in both media, place and shape must do."));
     else if (both < most)
-        told.push_back("Of the touch marks that one of them tells apart, " + std::to_string(both) + " of " +
-                       std::to_string(most) + " will do for both; only these are used.");
+        told.push_back(Sentence::tr("Of the touch marks that one of them tells apart, {1} of {2} will do for "
+                                    "both; only these are used.",
+                                    {std::to_string(both), std::to_string(most)}));
 }
 
 void tellMarksInUse(const Person &one, const Person &other, std::vector<std::string> &told) {
@@ -77,8 +81,8 @@ void tellMarksInUse(const Person &one, const Person &other, std::vector<std::str
         const Marker *marker = markerIn(one.record, thing.markInUse);
         for (const Person *person : {&one, &other})
             if (marker && ruledOut(*marker, person->record))
-                told.push_back("The mark in use on " + thing.name + " (" + marker->name +
-                               ") is ruled out for " + person->name() + ": take it off.");
+                told.push_back(Sentence::tr("The mark in use on {1} ({2}) is ruled out for {3}: take it off.",
+                                            {thing.name, marker->name, person->name()}));
     }
 }
 
@@ -87,7 +91,7 @@ std::string allergenNames(const Diet &diet, const Diet &other) {
     for (const AllergenName &allergen : allergens())
         if (std::ranges::count(diet.avoids, allergen.key) > 0 &&
             std::ranges::count(other.avoids, allergen.key) == 0)
-            names += (names.empty() ? "" : ", ") + allergen.words;
+            names += (names.empty() ? "" : ", ") + Sentence::tr(allergen.words);
     return names;
 }
 
@@ -96,13 +100,14 @@ void tellAllergens(const Person &one, const Person &other, std::vector<std::stri
     const std::string names = allergenNames(one.record.diet, other.record.diet);
     if (names.empty())
         return;
-    told.push_back(
-        one.name() + " must avoid " + names + ", " + other.name() +
-        " need not. Ask both whether any is kept here at all; if so, with a board, knife and cloth "
-        "of its own, and hands washed after it. Follow the doctor's or dietitian's advice.");
+    told.push_back(Sentence::tr(
+        "{1} must avoid {2}, {3} need not. Ask both whether any is kept here at all; if so, with a board, "
+        "knife and cloth of its own, and hands washed after it. Follow the doctor's or dietitian's advice.",
+        {one.name(), names, other.name()}));
     if (other.record.safety.cautious(SafetyQuestion::MemoryDifficulty))
-        told.push_back("A rule of this kind may be forgotten by " + other.name() +
-                       ": the safer way is to have none in the house, if both agree.");
+        told.push_back(Sentence::tr("A rule of this kind may be forgotten by {1}: the safer way is to have "
+                                    "none in the house, if both agree.",
+                                    {other.name()}));
 }
 
 void tellMemory(const Person &one, const Person &other, std::vector<std::string> &told) {
@@ -110,19 +115,21 @@ void tellMemory(const Person &one, const Person &other, std::vector<std::string>
         one.record.safety.answer(SafetyQuestion::MemoryDifficulty) == Answer::Yes)
         return;
     if (const auto most = mostKindsOfMarks(other.record))
-        told.push_back(other.name() + " learns few kinds of marks: at most " + std::to_string(*most) +
-                       " for both, so more is told by labels and places.");
-    told.push_back("Dangers are locked away from " + other.name() + "; " + one.name() +
-                   " needs a lock that opens by touch, and a place for the key.");
+        told.push_back(Sentence::tr(
+            "{1} learns few kinds of marks: at most {2} for both, so more is told by labels and places.",
+            {other.name(), std::to_string(*most)}));
+    told.push_back(Sentence::tr(
+        "Dangers are locked away from {1}; {2} needs a lock that opens by touch, and a place for the key.",
+        {other.name(), one.name()}));
 }
 
 void tellSides(const Person &one, const Person &other, std::vector<std::string> &told) {
     constexpr SafetyQuestion question = SafetyQuestion::OneSideNotAttended;
     const bool yes = one.record.safety.answer(question) == Answer::Yes;
     if (yes != (other.record.safety.answer(question) == Answer::Yes))
-        told.push_back((yes ? one : other).name() +
-                       " does not attend to one side: the order on each shelf, and where new stock goes, "
-                       "follow that for both.");
+        told.push_back(Sentence::tr("{1} does not attend to one side: the order on each shelf, and where new "
+                                    "stock goes, follow that for both.",
+                                    {(yes ? one : other).name()}));
 }
 
 std::size_t acceptedByEach(const Findings &one, const Findings &other) {

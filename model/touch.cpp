@@ -1,4 +1,5 @@
 #include "model/touch.h"
+#include "model/sentence.h"
 #include "model/typed.h"
 #include <algorithm>
 #include <cmath>
@@ -55,30 +56,31 @@ Result<FeelingBand> parseFilament(const std::string &typed) {
     const auto value = typed::numberAndUnit(text);
     const bool grams = value && isOneOf(value->unit, {"g", "gram", "grams", "gf"});
     if (!value || (!grams && !value->unit.empty()))
-        return fail(ErrorCode::NotUnderstood, typed::notA("a filament", typed, "3.61, or \"not felt\""));
+        return fail(ErrorCode::NotUnderstood,
+                    typed::notA(Sentence::tr("a filament"), typed, Sentence::tr("3.61, or \"not felt\"")));
     const auto of = grams ? +[](const Filament &f) { return f.target.value; }
                           : +[](const Filament &f) { return f.marking; };
     for (const Filament &filament : filaments())
         if (std::abs(of(filament) - value->value) < 1e-6)
             return filament.band;
-    return fail(ErrorCode::OutOfRange, "No such filament in the kit: " + typed + ". Nearest is " +
-                                           nearestMarking(value->value, of) + ". Kept.");
+    return fail(ErrorCode::OutOfRange, Sentence::tr("No such filament in the kit: {1}. Nearest is {2}. Kept.",
+                                                    {typed, nearestMarking(value->value, of)}));
 }
 
 std::string wordsOf(FeelingBand band) {
     switch (band) {
     case FeelingBand::Normal:
-        return "normal";
+        return Sentence::tr("normal");
     case FeelingBand::DiminishedLightTouch:
-        return "diminished light touch";
+        return Sentence::tr("diminished light touch");
     case FeelingBand::DiminishedProtective:
-        return "diminished protective sensation";
+        return Sentence::tr("diminished protective sensation");
     case FeelingBand::LossOfProtective:
-        return "loss of protective sensation";
+        return Sentence::tr("loss of protective sensation");
     case FeelingBand::DeepPressureOnly:
-        return "deep pressure only";
+        return Sentence::tr("deep pressure only");
     case FeelingBand::NotFelt:
-        return "no filament felt";
+        return Sentence::tr("no filament felt");
     }
     return {};
 }
@@ -103,26 +105,28 @@ Result<TwoPoint> parseTwoPoint(const std::string &typed) {
         return TwoPoint{std::nullopt, TwoPointGrade::Anaesthetic};
     const auto value = typed::numberAndUnit(text);
     if (!value || !(value->unit.empty() || value->unit == "mm"))
-        return fail(ErrorCode::NotUnderstood, typed::notA("a spacing in millimetres", typed,
-                                                          "5, \"one point only\" or \"nothing felt\""));
+        return fail(ErrorCode::NotUnderstood,
+                    typed::notA(Sentence::tr("a spacing in millimetres"), typed,
+                                Sentence::tr("5, \"one point only\" or \"nothing felt\"")));
     if (!(value->value >= 1 && value->value <= 30))
         return fail(ErrorCode::OutOfRange,
-                    "Not a possible spacing: " + typed + ". The test goes from 1 to 30 mm. Try 5. Kept.");
+                    Sentence::tr("Not a possible spacing: {1}. The test goes from 1 to 30 mm. Try 5. Kept.",
+                                 {typed}));
     return TwoPoint{Millimetres{value->value}, twoPointGrade({value->value})};
 }
 
 std::string wordsOf(TwoPointGrade grade) {
     switch (grade) {
     case TwoPointGrade::Normal:
-        return "normal";
+        return Sentence::tr("normal");
     case TwoPointGrade::Fair:
-        return "fair";
+        return Sentence::tr("fair");
     case TwoPointGrade::Poor:
-        return "poor";
+        return Sentence::tr("poor");
     case TwoPointGrade::Protective:
-        return "protective only";
+        return Sentence::tr("protective only");
     case TwoPointGrade::Anaesthetic:
-        return "nothing felt";
+        return Sentence::tr("nothing felt");
     }
     return {};
 }
@@ -156,16 +160,16 @@ Result<ShapesNamed> parseShapes(const std::string &typed) {
         width = 4;
     }
     if (cut == std::string::npos)
-        return fail(ErrorCode::NotUnderstood, typed::notA("a count of shapes", typed, "4/5"));
+        return fail(ErrorCode::NotUnderstood, typed::notA(Sentence::tr("a count of shapes"), typed, "4/5"));
     const auto right = typed::number(typed::tidy(text.substr(0, cut)));
     const auto tried = typed::number(typed::tidy(text.substr(cut + width)));
     if (!right || !tried)
-        return fail(ErrorCode::NotUnderstood, typed::notA("a count of shapes", typed, "4/5"));
+        return fail(ErrorCode::NotUnderstood, typed::notA(Sentence::tr("a count of shapes"), typed, "4/5"));
     const bool whole = *right == std::floor(*right) && *tried == std::floor(*tried);
     if (!whole || *tried < 1 || *tried > 100 || *right < 0 || *right > *tried)
-        return fail(ErrorCode::OutOfRange,
-                    "Not a possible count: " + typed +
-                        ". First how many were named right, then how many were tried: 4/5. Kept.");
+        return fail(ErrorCode::OutOfRange, Sentence::tr("Not a possible count: {1}. First how many were "
+                                                        "named right, then how many were tried: 4/5. Kept.",
+                                                        {typed}));
     return ShapesNamed{static_cast<int>(*right), static_cast<int>(*tried)};
 }
 

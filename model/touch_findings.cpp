@@ -1,3 +1,4 @@
+#include "model/sentence.h"
 #include "model/touch_hand_findings.h"
 #include "model/typed.h"
 #include <algorithm>
@@ -8,11 +9,12 @@ namespace model {
 
 namespace {
 
-const std::string filamentSource =
-    "Semmes-Weinstein bands of the hand, kit instructions of 2011 (PMC7873561, table 1)";
-const std::string twoPointSource =
-    "grades attributed to ASSH and ASHT; gap: common practice, 1.5 times, at least 3 mm";
-const std::string sensitivitySource = "a default of this program; groups of a simulation, not of clients";
+constexpr const char *filamentSource =
+    Sentence::later("Semmes-Weinstein bands of the hand, kit instructions of 2011 (PMC7873561, table 1)");
+constexpr const char *twoPointSource =
+    Sentence::later("grades attributed to ASSH and ASHT; gap: common practice, 1.5 times, at least 3 mm");
+constexpr const char *sensitivitySource =
+    Sentence::later("a default of this program; groups of a simulation, not of clients");
 
 /// What one finger gave: the worst recorded of each test.
 struct Tested {
@@ -44,25 +46,29 @@ void filamentFindings(const Case &record, Fingers &fingers, TouchMeaning &meanin
             meaning.protectionReduced = true;
             meaning.reducedFrom.push_back(result->id);
         }
-        meaning.all.push_back(
-            measured(Domain::Touch, "Feeling, " + handWords(*result), wordsOf(*band),
-                     "Lightest filament felt: " + forceWords(result->typed) + "." +
-                         (reduced ? " Nothing sharp or rough, and no test of heat by touch." : ""),
-                     filamentSource, {result->id}));
+        meaning.all.push_back(measured(
+            Domain::Touch, Sentence::tr("Feeling, {1}", {handWords(*result)}), wordsOf(*band),
+            Sentence::tr(
+                "Lightest filament felt: {1}.{2}",
+                {forceWords(result->typed),
+                 (reduced ? Sentence::tr(" Nothing sharp or rough, and no test of heat by touch.") : "")}),
+            Sentence::tr(filamentSource), {result->id}));
     }
     if (results.empty())
-        meaning.all.push_back(notMeasured(Domain::Touch, "Feeling", "not measured",
-                                          whyMissing(record, Test::Monofilament), filamentSource));
+        meaning.all.push_back(
+            notMeasured(Domain::Touch, Sentence::tr("Feeling"), Sentence::tr("not measured"),
+                        whyMissing(record, Test::Monofilament), Sentence::tr(filamentSource)));
 }
 
 std::string twoPointBecause(const TwoPoint &two) {
     if (!two.spacing)
-        return "Two points were never told from one: marks need large, different shapes.";
-    std::string words = "Told apart at " + typed::words(two.spacing->value, 1) +
-                        " mm: features of one mark stand at least " +
-                        typed::words(smallestGap(*two.spacing).value, 1) + " mm apart.";
+        return Sentence::tr("Two points were never told from one: marks need large, different shapes.");
+    std::string words =
+        Sentence::tr("Told apart at {1} mm: features of one mark stand at least {2} mm apart.",
+                     {typed::words(two.spacing->value, 1), typed::words(smallestGap(*two.spacing).value, 1)});
     if (two.spacing->value > 5)
-        words += " Above 5 mm braille may be hard to read: try it (Bernbaum, Albert and McGarry 1989).";
+        words += Sentence::tr(
+            " Above 5 mm braille may be hard to read: try it (Bernbaum, Albert and McGarry 1989).");
     return words;
 }
 
@@ -78,13 +84,14 @@ void twoPointFindings(const Case &record, Fingers &fingers, std::vector<Finding>
         if (!finger.twoPoint || finger.twoPoint->grade < two->grade)
             finger.twoPoint = *two;
         finger.from.push_back(result->id);
-        all.push_back(measured(Domain::Touch, "Two points still, " + handWords(*result), wordsOf(two->grade),
-                               twoPointBecause(*two) + usualForAge(record, *result), twoPointSource,
-                               {result->id}));
+        all.push_back(measured(Domain::Touch, Sentence::tr("Two points still, {1}", {handWords(*result)}),
+                               wordsOf(two->grade), twoPointBecause(*two) + usualForAge(record, *result),
+                               Sentence::tr(twoPointSource), {result->id}));
     }
     if (results.empty())
-        all.push_back(notMeasured(Domain::Touch, "Two points still", "not measured",
-                                  whyMissing(record, Test::TwoPointStatic), twoPointSource));
+        all.push_back(notMeasured(Domain::Touch, Sentence::tr("Two points still"),
+                                  Sentence::tr("not measured"), whyMissing(record, Test::TwoPointStatic),
+                                  Sentence::tr(twoPointSource)));
 }
 
 double sensitivityOf(const Tested &finger) {
@@ -106,21 +113,21 @@ struct Chosen {
 Chosen fingerToGoBy(const Fingers &fingers, const std::optional<HandFinger> &reading) {
     if (reading)
         if (const auto found = fingers.find(*reading); found != fingers.end())
-            return {found, "Of the finger that reads: " + wordsOf(*reading) + "."};
+            return {found, Sentence::tr("Of the finger that reads: {1}.", {wordsOf(*reading)})};
     const auto best = std::max_element(fingers.begin(), fingers.end(), [](const auto &a, const auto &b) {
         return sensitivityOf(a.second) < sensitivityOf(b.second);
     });
     const std::string which = wordsOf(best->first);
-    std::string why = fingers.size() > 1 ? "Of the best that was tested: " + which + "."
-                                         : "Of the one that was tested: " + which + ".";
+    std::string why = fingers.size() > 1 ? Sentence::tr("Of the best that was tested: {1}.", {which})
+                                         : Sentence::tr("Of the one that was tested: {1}.", {which});
     if (reading)
-        why += " The finger that reads (" + wordsOf(*reading) + ") was not tested.";
+        why += Sentence::tr(" The finger that reads ({1}) was not tested.", {wordsOf(*reading)});
     return {best, why};
 }
 
 std::string fingerWords(double sensitivity) {
-    return sensitivity >= 1 ? "that of a good finger"
-                            : "about " + typed::words(sensitivity, 1) + " times a good finger";
+    return sensitivity >= 1 ? Sentence::tr("that of a good finger")
+                            : Sentence::tr("about {1} times a good finger", {typed::words(sensitivity, 1)});
 }
 
 /// With no result: reduced if so told, a little reduced if not asked.
@@ -139,14 +146,16 @@ double toldSensitivity(Answer reduced) {
 void sensitivityFinding(const Case &record, const Fingers &fingers, const std::optional<HandFinger> &reading,
                         TouchMeaning &meaning) {
     const Answer told = record.safety.answer(SafetyQuestion::ReducedProtectiveFeeling);
-    const std::string topic = "Sensitivity for marks";
+    const std::string topic = Sentence::tr("Sensitivity for marks");
     if (fingers.empty()) {
         meaning.sensitivity = toldSensitivity(told);
-        const std::string why = told == Answer::NotAsked ? "Neither tested nor asked about."
-                                : told == Answer::Yes    ? "Not tested; reduced feeling was told."
-                                                         : "Not tested; no reduced feeling was told.";
-        meaning.all.push_back(notMeasured(
-            Domain::Touch, topic, "taken as " + fingerWords(meaning.sensitivity), why, sensitivitySource));
+        const std::string why = told == Answer::NotAsked ? Sentence::tr("Neither tested nor asked about.")
+                                : told == Answer::Yes
+                                    ? Sentence::tr("Not tested; reduced feeling was told.")
+                                    : Sentence::tr("Not tested; no reduced feeling was told.");
+        meaning.all.push_back(notMeasured(Domain::Touch, topic,
+                                          Sentence::tr("taken as {1}", {fingerWords(meaning.sensitivity)}),
+                                          why, Sentence::tr(sensitivitySource)));
         return;
     }
     const Chosen chosen = fingerToGoBy(fingers, reading);
@@ -154,33 +163,35 @@ void sensitivityFinding(const Case &record, const Fingers &fingers, const std::o
     std::string why = chosen.why;
     if (told == Answer::Yes && meaning.sensitivity > 0.5) {
         meaning.sensitivity = 0.5;
-        why += " Reduced feeling was told, so the lower value stands.";
+        why += Sentence::tr(" Reduced feeling was told, so the lower value stands.");
     }
     meaning.all.push_back(estimated(Domain::Touch, topic, fingerWords(meaning.sensitivity), why,
-                                    sensitivitySource, chosen.finger->second.from));
+                                    Sentence::tr(sensitivitySource), chosen.finger->second.from));
 }
 
 void protectionFinding(const Case &record, TouchMeaning &meaning) {
     const Answer told = record.safety.answer(SafetyQuestion::ReducedProtectiveFeeling);
-    const std::string topic = "Protective feeling in the hands";
-    const std::string rules =
-        " Nothing sharp or rough, no test of heat by touch; a touch mark alone never tells a "
-        "danger: add place and container shape.";
+    const std::string topic = Sentence::tr("Protective feeling in the hands");
+    const std::string rules = Sentence::tr(" Nothing sharp or rough, no test of heat by touch; a touch mark "
+                                           "alone never tells a danger: add place and container shape.");
     if (meaning.protectionReduced)
-        meaning.all.push_back(measured(Domain::Touch, topic, "reduced",
-                                       "Found by filament or by sharp and dull." + rules, filamentSource,
-                                       meaning.reducedFrom));
+        meaning.all.push_back(measured(Domain::Touch, topic, Sentence::tr("reduced"),
+                                       Sentence::tr("Found by filament or by sharp and dull.{1}", {rules}),
+                                       Sentence::tr(filamentSource), meaning.reducedFrom));
     else if (told == Answer::Yes)
-        meaning.all.push_back(
-            estimated(Domain::Touch, topic, "reduced", "As told." + rules, "common practice", {}));
+        meaning.all.push_back(estimated(Domain::Touch, topic, Sentence::tr("reduced"),
+                                        Sentence::tr("As told.{1}", {rules}), Sentence::tr("common practice"),
+                                        {}));
     else if (told == Answer::NotAsked)
-        meaning.all.push_back(notMeasured(Domain::Touch, topic, "not asked, taken as reduced",
-                                          "Until it is asked the careful answer stands." + rules,
-                                          "common practice"));
+        meaning.all.push_back(
+            notMeasured(Domain::Touch, topic, Sentence::tr("not asked, taken as reduced"),
+                        Sentence::tr("Until it is asked the careful answer stands.{1}", {rules}),
+                        Sentence::tr("common practice")));
     else
-        meaning.all.push_back(estimated(
-            Domain::Touch, topic, "not reduced, as told",
-            "Confirm with filaments before sharp or hot things are sorted by touch.", "common practice", {}));
+        meaning.all.push_back(
+            estimated(Domain::Touch, topic, Sentence::tr("not reduced, as told"),
+                      Sentence::tr("Confirm with filaments before sharp or hot things are sorted by touch."),
+                      Sentence::tr("common practice"), {}));
 }
 
 /// The finger at which two points are told apart only above 5 mm, or never: the one that reads, else the one

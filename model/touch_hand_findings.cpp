@@ -1,15 +1,18 @@
 #include "model/touch_hand_findings.h"
+#include "model/sentence.h"
 #include "model/typed.h"
 
 namespace model {
 
 namespace {
 
-const std::string guessSource = "binomial tail against guessing, 5 percent; meaning: common practice";
-const std::string brailleSource = "Bernbaum, Albert and McGarry 1989, Arch Neurol 46:1179";
+constexpr const char *guessSource =
+    Sentence::later("binomial tail against guessing, 5 percent; meaning: common practice");
+constexpr const char *brailleSource =
+    Sentence::later("Bernbaum, Albert and McGarry 1989, Arch Neurol 46:1179");
 
 std::string countWords(const ShapesNamed &named) {
-    return std::to_string(named.right) + " of " + std::to_string(named.tried) + " named";
+    return Sentence::tr("{1} of {2} named", {std::to_string(named.right), std::to_string(named.tried)});
 }
 
 struct NamedTest {
@@ -17,12 +20,12 @@ struct NamedTest {
     const char *topic, *told, *notTold;
 };
 
-constexpr NamedTest warmOrCold{Test::Temperature, "Warm or cold, ", "Told better than by guessing.",
-                               "No better than guessing: no test of heat by touch, hot things by place and "
-                               "sound."};
+constexpr NamedTest warmOrCold{
+    Test::Temperature, Sentence::later("Warm or cold, {1}"), Sentence::later("Told better than by guessing."),
+    Sentence::later("No better than guessing: no test of heat by touch, hot things by place and sound.")};
 constexpr NamedTest sharpOrDull{
-    Test::SharpDull, "Sharp or dull, ", "Told better than by guessing.",
-    "No better than guessing: nothing sharp or rough as a mark, knives sheathed."};
+    Test::SharpDull, Sentence::later("Sharp or dull, {1}"), Sentence::later("Told better than by guessing."),
+    Sentence::later("No better than guessing: nothing sharp or rough as a mark, knives sheathed.")};
 
 void namedFinding(const Case &record, const NamedTest &named, TouchMeaning &meaning) {
     for (const Measurement *result : countingResults(record, named.test)) {
@@ -37,38 +40,40 @@ void namedFinding(const Case &record, const NamedTest &named, TouchMeaning &mean
             meaning.reducedFrom.push_back(result->id);
         }
         const std::string few =
-            guess && count->right == count->tried ? " Too few were asked: ask for more." : "";
-        meaning.all.push_back(measured(Domain::Touch, named.topic + handWords(*result), countWords(*count),
-                                       (guess ? named.notTold : named.told) + few, guessSource,
-                                       {result->id}));
+            guess && count->right == count->tried ? Sentence::tr(" Too few were asked: ask for more.") : "";
+        meaning.all.push_back(measured(
+            Domain::Touch, Sentence::tr(named.topic, {handWords(*result)}), countWords(*count),
+            Sentence::tr(guess ? named.notTold : named.told) + few, Sentence::tr(guessSource), {result->id}));
     }
 }
 
 std::string brailleAdvice(const BrailleReading &braille, const std::string &wideAt) {
     std::string words;
     if (braille.skill == BrailleSkill::Learning)
-        words = "Marks first; labels of one or two letters as the learning goes on.";
+        words = Sentence::tr("Marks first; labels of one or two letters as the learning goes on.");
     else if (braille.skill == BrailleSkill::No)
-        words = "Marks, sound or print carry the plan.";
+        words = Sentence::tr("Marks, sound or print carry the plan.");
     else
-        words = "Let the client read one label at its place before many are made.";
+        words = Sentence::tr("Let the client read one label at its place before many are made.");
     if (braille.skill != BrailleSkill::No && !wideAt.empty())
-        words += " Two points are told apart only above 5 mm (" + wideAt +
-                 "): " + (braille.form == BrailleForm::Jumbo ? "jumbo cells, as said." : "try jumbo cells.");
+        words +=
+            Sentence::tr(" Two points are told apart only above 5 mm ({1}): {2}",
+                         {wideAt, (braille.form == BrailleForm::Jumbo ? Sentence::tr("jumbo cells, as said.")
+                                                                      : Sentence::tr("try jumbo cells."))});
     return words;
 }
 
 /// What the client's page says of braille, in the same words.
 std::string recordedBraille(const Case &record) {
     if (!record.client.readsBraille)
-        return "does not read braille";
+        return Sentence::tr("does not read braille");
     switch (record.client.media.braille) {
     case BrailleGrade::Uncontracted:
-        return "reads uncontracted braille";
+        return Sentence::tr("reads uncontracted braille");
     case BrailleGrade::Contracted:
-        return "reads contracted braille";
+        return Sentence::tr("reads contracted braille");
     case BrailleGrade::None:
-        return "reads braille, grade not set";
+        return Sentence::tr("reads braille, grade not set");
     }
     return {};
 }
@@ -86,10 +91,11 @@ void movingTwoPointFindings(const Case &record, std::vector<Finding> &all) {
             all.push_back(notUnderstood(*result, two.error()));
         else
             all.push_back(
-                measured(Domain::Touch, "Two points moving, " + handWords(*result),
-                         two->spacing ? typed::words(two->spacing->value, 1) + " mm" : wordsOf(two->grade),
-                         "Always smaller than held still; it is not graded here.",
-                         "Louis and others 1984, J Hand Surg 9A:552", {result->id}));
+                measured(Domain::Touch, Sentence::tr("Two points moving, {1}", {handWords(*result)}),
+                         two->spacing ? Sentence::tr("{1} mm", {typed::words(two->spacing->value, 1)})
+                                      : wordsOf(two->grade),
+                         Sentence::tr("Always smaller than held still; it is not graded here."),
+                         Sentence::tr("Louis and others 1984, J Hand Surg 9A:552"), {result->id}));
     }
 }
 
@@ -101,13 +107,15 @@ void shapeFindings(const Case &record, std::vector<Finding> &all) {
             continue;
         }
         const bool usual = 10 * shapes->right >= 9 * shapes->tried;
-        const std::string few = shapes->tried < 5 ? " Fewer than 5 shapes were tried: too few to tell." : "";
+        const std::string few =
+            shapes->tried < 5 ? Sentence::tr(" Fewer than 5 shapes were tried: too few to tell.") : "";
         all.push_back(measured(
-            Domain::Touch, "Shapes by touch, " + handWords(*result), countWords(*shapes),
-            (usual ? "As usual: container shape can carry meaning."
-                   : "Below the usual 9 in 10: do not rely on container shape alone.") +
+            Domain::Touch, Sentence::tr("Shapes by touch, {1}", {handWords(*result)}), countWords(*shapes),
+            (usual ? Sentence::tr("As usual: container shape can carry meaning.")
+                   : Sentence::tr("Below the usual 9 in 10: do not rely on container shape alone.")) +
                 few,
-            "university page on bedside examination: 90 to 100 percent of at least 5 objects", {result->id}));
+            Sentence::tr("university page on bedside examination: 90 to 100 percent of at least 5 objects"),
+            {result->id}));
     }
 }
 
@@ -118,7 +126,7 @@ void namedFindings(const Case &record, TouchMeaning &meaning) {
 
 void brailleFindings(const Case &record, const std::string &wideAt, TouchMeaning &meaning) {
     meaning.readsBraille = record.client.readsBraille;
-    const std::string wide = wideAt.empty() ? "as told" : brailleSource;
+    const std::string wide = wideAt.empty() ? Sentence::tr("as told") : Sentence::tr(brailleSource);
     const Measurement *result = newestResult(record, Test::BrailleReading);
     if (result) {
         const auto braille = parseBrailleReading(result->typed);
@@ -127,24 +135,28 @@ void brailleFindings(const Case &record, const std::string &wideAt, TouchMeaning
         } else {
             std::string because = brailleAdvice(*braille, wideAt);
             if ((braille->skill == BrailleSkill::Reads) != record.client.readsBraille)
-                because = "Contradictory: the client's page says that she " + recordedBraille(record) +
-                          ". The papers and labels follow that page until it is corrected. " + because;
-            meaning.all.push_back(
-                measured(Domain::Touch, "Braille", wordsOf(*braille), because, wide, {result->id}));
+                because = Sentence::tr("Contradictory: the client's page says that she {1}. The papers and "
+                                       "labels follow that page until it is corrected. {2}",
+                                       {recordedBraille(record), because});
+            meaning.all.push_back(measured(Domain::Touch, Sentence::tr("Braille"), wordsOf(*braille), because,
+                                           wide, {result->id}));
             return;
         }
     }
     if (!meaning.readsBraille) {
-        meaning.all.push_back(estimated(Domain::Touch, "Braille", recordedBraille(record),
-                                        "As recorded for the client.", "as told", {}));
+        meaning.all.push_back(estimated(Domain::Touch, Sentence::tr("Braille"), recordedBraille(record),
+                                        Sentence::tr("As recorded for the client."), Sentence::tr("as told"),
+                                        {}));
         return;
     }
-    meaning.all.push_back(
-        estimated(Domain::Touch, "Braille", recordedBraille(record),
-                  wideAt.empty() ? "As told. Let the client read one label at its place before many are made."
-                                 : "As told. Two points are told apart only above 5 mm (" + wideAt +
-                                       "), so let the client read a label before many are made.",
-                  wide, {}));
+    meaning.all.push_back(estimated(
+        Domain::Touch, Sentence::tr("Braille"), recordedBraille(record),
+        wideAt.empty()
+            ? Sentence::tr("As told. Let the client read one label at its place before many are made.")
+            : Sentence::tr("As told. Two points are told apart only above 5 mm ({1}), so let the client read "
+                           "a label before many are made.",
+                           {wideAt}),
+        wide, {}));
 }
 
 std::optional<HandFinger> readingFinger(const Case &record, std::vector<Finding> &all) {
@@ -156,9 +168,9 @@ std::optional<HandFinger> readingFinger(const Case &record, std::vector<Finding>
         all.push_back(notUnderstood(*result, which.error()));
         return std::nullopt;
     }
-    all.push_back(measured(Domain::Touch, infoOf(Test::ReadingFinger).name, wordsOf(*which),
-                           "What follows for marks and braille goes by this finger.", "as told or seen",
-                           {result->id}));
+    all.push_back(measured(Domain::Touch, Sentence::tr(infoOf(Test::ReadingFinger).name), wordsOf(*which),
+                           Sentence::tr("What follows for marks and braille goes by this finger."),
+                           Sentence::tr("as told or seen"), {result->id}));
     return *which;
 }
 
@@ -169,8 +181,8 @@ std::string usualForAge(const Case &record, const Measurement &result) {
     constexpr int youngestMeasured = 18;
     if (age < youngestMeasured)
         return {};
-    return " Usual at " + std::to_string(age) + " years: about " + typed::words(usualTwoPoint(age).value, 1) +
-           " mm (Stevens 1992, J Gerontol 47:P35).";
+    return Sentence::tr(" Usual at {1} years: about {2} mm (Stevens 1992, J Gerontol 47:P35).",
+                        {std::to_string(age), typed::words(usualTwoPoint(age).value, 1)});
 }
 
 } // namespace model

@@ -1,4 +1,5 @@
 #include "model/rates.h"
+#include "model/sentence.h"
 #include "model/touch.h"
 #include "model/typed.h"
 #include <algorithm>
@@ -50,8 +51,9 @@ bool takeWord(const std::string &word, BrailleReading &braille, bool &skillSaid)
 Result<void> takeSpeed(double speed, BrailleReading &braille, const std::string &typed) {
     constexpr double fastest = 400;
     if (!(speed >= 1 && speed <= fastest) || speed != std::floor(speed))
-        return fail(ErrorCode::OutOfRange, "Not a possible speed of reading braille: " + typed +
-                                               ". It goes from 1 to 400 words a minute. Try 80. Kept.");
+        return fail(ErrorCode::OutOfRange, Sentence::tr("Not a possible speed of reading braille: {1}. It "
+                                                        "goes from 1 to 400 words a minute. Try 80. Kept.",
+                                                        {typed}));
     braille.wordsPerMinute = static_cast<int>(speed);
     return {};
 }
@@ -71,8 +73,8 @@ std::optional<Filament> filamentOf(const std::string &typed) {
 }
 
 std::string wordsOf(const Filament &filament) {
-    return typed::words(filament.marking, 2, typed::Zeros::Keep) + ", " +
-           typed::words(filament.target.value, 3) + " g";
+    return Sentence::tr("{1}, {2} g", {typed::words(filament.marking, 2, typed::Zeros::Keep),
+                                       typed::words(filament.target.value, 3)});
 }
 
 Result<ShapesNamed> parseNamed(const std::string &typed) {
@@ -80,11 +82,10 @@ Result<ShapesNamed> parseNamed(const std::string &typed) {
     if (named)
         return named;
     if (named.error().code == ErrorCode::NotUnderstood)
-        return fail(ErrorCode::NotUnderstood, typed::notA("a count of answers", typed, "9/10"));
-    return fail(ErrorCode::OutOfRange,
-                "Not a possible count: " + typed +
-                    ". First how many answers were right, then how many were asked for: "
-                    "9/10. Kept.");
+        return fail(ErrorCode::NotUnderstood, typed::notA(Sentence::tr("a count of answers"), typed, "9/10"));
+    return fail(ErrorCode::OutOfRange, Sentence::tr("Not a possible count: {1}. First how many answers were "
+                                                    "right, then how many were asked for: 9/10. Kept.",
+                                                    {typed}));
 }
 
 bool couldBeGuessing(const ShapesNamed &named) {
@@ -100,30 +101,42 @@ Result<BrailleReading> parseBrailleReading(const std::string &typed) {
                 return tl::unexpected(taken.error());
         } else if (!takeWord(word, braille, skillSaid)) {
             return fail(ErrorCode::NotUnderstood,
-                        "Not understood: " + typed + ". Try: reads contracted, 80 words a minute. Kept.");
+                        Sentence::tr("Not understood: {1}. Try: reads contracted, 80 words a minute. Kept.",
+                                     {typed}));
         }
     }
     if (!skillSaid)
         return fail(ErrorCode::NotUnderstood,
-                    typed::notA("a word about braille", typed, "reads, learning or no"));
+                    typed::notA(Sentence::tr("a word about braille"), typed, "reads, learning or no"));
     if (braille.skill == BrailleSkill::No && braille.wordsPerMinute)
-        return fail(ErrorCode::OutOfRange,
-                    "Contradictory: " + typed +
-                        ". A speed, but no reading. Try: reads, 20 words a minute. Kept.");
+        return fail(
+            ErrorCode::OutOfRange,
+            Sentence::tr("Contradictory: {1}. A speed, but no reading. Try: reads, 20 words a minute. Kept.",
+                         {typed}));
     return braille;
 }
 
 std::string wordsOf(const BrailleReading &braille) {
     if (braille.skill == BrailleSkill::No)
-        return "does not read braille";
-    std::string words = braille.skill == BrailleSkill::Reads ? "reads" : "is learning";
-    if (braille.form == BrailleForm::Jumbo)
-        words += " jumbo";
-    if (braille.contracted)
-        words += *braille.contracted ? " contracted" : " uncontracted";
-    words += " braille";
+        return Sentence::tr("does not read braille");
+    const bool reads = braille.skill == BrailleSkill::Reads, jumbo = braille.form == BrailleForm::Jumbo;
+    std::string words;
+    if (!braille.contracted)
+        words = reads   ? jumbo ? Sentence::tr("reads jumbo braille") : Sentence::tr("reads braille")
+                  : jumbo ? Sentence::tr("is learning jumbo braille")
+                        : Sentence::tr("is learning braille");
+    else if (*braille.contracted)
+        words = reads   ? jumbo ? Sentence::tr("reads jumbo contracted braille")
+                                : Sentence::tr("reads contracted braille")
+                  : jumbo ? Sentence::tr("is learning jumbo contracted braille")
+                        : Sentence::tr("is learning contracted braille");
+    else
+        words = reads   ? jumbo ? Sentence::tr("reads jumbo uncontracted braille")
+                                : Sentence::tr("reads uncontracted braille")
+                  : jumbo ? Sentence::tr("is learning jumbo uncontracted braille")
+                        : Sentence::tr("is learning uncontracted braille");
     if (braille.wordsPerMinute)
-        words += ", " + std::to_string(*braille.wordsPerMinute) + " words a minute";
+        words = Sentence::tr("{1}, {2} words a minute", {words, std::to_string(*braille.wordsPerMinute)});
     return words;
 }
 

@@ -1,5 +1,6 @@
 #include "model/touch_test_result.h"
 #include "model/kit.h"
+#include "model/sentence.h"
 #include "model/touch_hand_findings.h"
 #include "model/typed.h"
 #include <algorithm>
@@ -16,7 +17,7 @@ MarkFeatures featuresOf(const Marker &marker) {
 std::string listed(const std::vector<std::string> &names) {
     std::string words;
     for (std::size_t i = 0; i < names.size(); ++i)
-        words += (i == 0 ? "" : i + 1 == names.size() ? " and " : ", ") + names[i];
+        words += (i == 0 ? "" : i + 1 == names.size() ? Sentence::tr(" and ") : ", ") + names[i];
     return words;
 }
 
@@ -33,15 +34,18 @@ std::string firstCapital(std::string words) {
 }
 
 std::string certaintyWords(const MarkerTestState &state) {
-    return state.raised ? " Certainty asked for: " + typed::words(state.credible, 2) +
-                              ", because the test found low sensitivity."
+    return state.raised ? Sentence::tr(" Certainty asked for: {1}, because the test found low sensitivity.",
+                                       {typed::words(state.credible, 2)})
                         : "";
 }
 
 std::string varyWords(const MarkerTestState &state) {
     if (state.tellNothing)
-        return " The same mark given twice was called different nearly every time: the answers tell nothing.";
-    return state.answersVary ? " Answers vary: the same mark given twice was often called different." : "";
+        return Sentence::tr(
+            " The same mark given twice was called different nearly every time: the answers tell nothing.");
+    return state.answersVary
+               ? Sentence::tr(" Answers vary: the same mark given twice was often called different.")
+               : "";
 }
 
 bool isBlank(const TestedMark &mark) {
@@ -120,13 +124,13 @@ MeasuredConfusion confusionOf(const TouchTestRecord &test, const MarkerTestState
 std::string wordsOf(MarkerTestEnd end) {
     switch (end) {
     case MarkerTestEnd::Limit:
-        return "The agreed number of trials was reached.";
+        return Sentence::tr("The agreed number of trials was reached.");
     case MarkerTestEnd::AllIn:
-        return "Every pair was told apart.";
+        return Sentence::tr("Every pair was told apart.");
     case MarkerTestEnd::NoLargerSet:
-        return "A larger set is not likely.";
+        return Sentence::tr("A larger set is not likely.");
     case MarkerTestEnd::Stopped:
-        return "It was stopped.";
+        return Sentence::tr("It was stopped.");
     }
     return {};
 }
@@ -143,7 +147,7 @@ std::vector<std::string> acceptedKeys(const TouchTestRecord &test, const MarkerT
 
 std::string markName(const Case &record, const TestedMark &mark) {
     if (isBlank(mark))
-        return "bare surface";
+        return Sentence::tr("bare surface");
     const Marker *marker = markerIn(record, mark.key);
     return marker ? marker->name : mark.key;
 }
@@ -155,27 +159,29 @@ std::string resultInWords(const Case &record, const TouchTestRecord &test, const
         names.push_back(name(mark));
     std::string words;
     if (state.weakest)
-        words = firstCapital(listed(names)) +
-                " can be told apart. Weakest pair: " + name(state.weakest->first) + " and " +
-                name(state.weakest->second) + ", " + probabilityWords(state.weakest->good) +
-                " sure that they are confused in less than 5 of 100.";
+        words = Sentence::tr("{1} can be told apart. Weakest pair: {2} and {3}, {4} sure that they are "
+                             "confused in less than 5 of 100.",
+                             {firstCapital(listed(names)), name(state.weakest->first),
+                              name(state.weakest->second), probabilityWords(state.weakest->good)});
     else
-        words = state.end ? "No two marks are safe to tell apart: position, container shape or a spoken tag "
-                            "carry the plan."
-                          : "No two marks are accepted yet.";
+        words = state.end ? Sentence::tr("No two marks are safe to tell apart: position, container shape or "
+                                         "a spoken tag carry the plan.")
+                          : Sentence::tr("No two marks are accepted yet.");
     words += certaintyWords(state) + varyWords(state);
     if (state.end)
         words += " " + wordsOf(*state.end);
-    return words + " " + std::to_string(state.trials) + " trials.";
+    return Sentence::tr("{1} {2} trials.", {words, std::to_string(state.trials)});
 }
 
 std::string pairInWords(const Case &record, const TouchTestRecord &test, const PairResult &pair) {
     constexpr double hundred = 100;
-    return markName(record, test.marks[pair.first]) + " and " + markName(record, test.marks[pair.second]) +
-           ": confused in " + typed::words(hundred * pair.confusion, 1) + " of 100; " +
-           probabilityWords(pair.good) + " sure of less than 5; " +
-           (pair.trials == 1 ? "1 trial" : std::to_string(pair.trials) + " trials") +
-           (pair.accepted ? ", accepted" : "");
+    const std::string trials = pair.trials == 1 ? Sentence::tr("1 trial")
+                                                : Sentence::tr("{1} trials", {std::to_string(pair.trials)});
+    const std::string said =
+        Sentence::tr("{1} and {2}: confused in {3} of 100; {4} sure of less than 5; {5}",
+                     {markName(record, test.marks[pair.first]), markName(record, test.marks[pair.second]),
+                      typed::words(hundred * pair.confusion, 1), probabilityWords(pair.good), trials});
+    return pair.accepted ? Sentence::tr("{1}, accepted", {said}) : said;
 }
 
 std::string recheckInWords(const TouchTestRecord &test) {
@@ -186,15 +192,15 @@ std::string recheckInWords(const TouchTestRecord &test) {
         right += trial.answer == (trial.given.isCatch() ? TouchAnswer::Same : TouchAnswer::Different) ? 1 : 0;
     }
     if (counted == 0)
-        return "Not rechecked on real containers yet.";
-    std::string words =
-        std::to_string(right) + " of " + std::to_string(counted) + " right on real containers.";
+        return Sentence::tr("Not rechecked on real containers yet.");
+    std::string words = Sentence::tr("{1} of {2} right on real containers.",
+                                     {std::to_string(right), std::to_string(counted)});
     if (counted < recheckTrials)
-        return words + " " + std::to_string(recheckTrials - counted) + " more to do.";
+        return Sentence::tr("{1} {2} more to do.", {words, std::to_string(recheckTrials - counted)});
     return words + (right >= recheckTrials - 1
-                        ? " The set holds on containers."
-                        : " Feeling on the blank is not feeling on a container: leave out the mark that "
-                          "failed, or test again on containers.");
+                        ? Sentence::tr(" The set holds on containers.")
+                        : Sentence::tr(" Feeling on the blank is not feeling on a container: leave out the "
+                                       "mark that failed, or test again on containers."));
 }
 
 } // namespace model

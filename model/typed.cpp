@@ -1,4 +1,5 @@
 #include "model/typed.h"
+#include "model/sentence.h"
 #include <algorithm>
 #include <cctype>
 #include <charconv>
@@ -102,7 +103,7 @@ std::string words(double value, int decimals, Zeros zeros) {
 }
 
 std::string notA(const std::string &what, const std::string &typed, const std::string &example) {
-    return "Not " + what + ": " + typed + ". Try " + example + ". Kept.";
+    return Sentence::tr("Not {1}: {2}. Try {3}. Kept.", {what, typed, example});
 }
 
 } // namespace model::typed

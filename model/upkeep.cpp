@@ -3,6 +3,7 @@
 #include "model/keeping_times.h"
 #include "model/planning.h"
 #include "model/rule_words.h"
+#include "model/sentence.h"
 #include "model/upkeep_rounds.h"
 #include <algorithm>
 #include <map>
@@ -10,7 +11,7 @@
 namespace model {
 namespace {
 
-const char *const common = "common practice";
+constexpr const char *common = Sentence::later("common practice");
 
 bool any(const Case &record, bool (*holds)(const Thing &)) {
     return std::any_of(record.things.begin(), record.things.end(), holds);
@@ -18,8 +19,10 @@ bool any(const Case &record, bool (*holds)(const Thing &)) {
 
 std::string behindOrRight(const Case &record) {
     const bool bothSides = !record.safety.cautious(SafetyQuestion::OneSideNotAttended);
-    return bothSides ? "Put new stock behind the old, or to its right; take from the front, or from the left."
-                     : "Put new stock behind the old; take from the front.";
+    return bothSides
+               ? Sentence::tr(
+                     "Put new stock behind the old, or to its right; take from the front, or from the left.")
+               : Sentence::tr("Put new stock behind the old; take from the front.");
 }
 
 /// Whoever puts a thing away knows where it is.
@@ -27,93 +30,102 @@ std::string whoPutsAway(const Case &record) {
     using enum SafetyQuestion;
     const auto yes = [&](SafetyQuestion question) { return record.safety.answer(question) == Answer::Yes; };
     return yes(MemoryDifficulty) || yes(WeakOrShakyHands) || yes(Falls)
-               ? "Say where each thing goes; a helper lifts it there."
-               : "Put the shopping away yourself: whoever puts a thing away knows where it is.";
+               ? Sentence::tr("Say where each thing goes; a helper lifts it there.")
+               : Sentence::tr("Put the shopping away yourself: whoever puts a thing away knows where it is.");
 }
 
 void addShopping(const Case &record, std::vector<UpkeepTask> &out) {
-    const std::string when = "when shopping is put away";
-    out.push_back({whoPutsAway(record), {}, when, common});
-    out.push_back({behindOrRight(record), {}, when, common});
-    out.push_back({"Read out the date on each pack, and if it says use by or best before.",
+    const std::string when = Sentence::tr("when shopping is put away");
+    out.push_back({whoPutsAway(record), {}, when, Sentence::tr(common)});
+    out.push_back({behindOrRight(record), {}, when, Sentence::tr(common)});
+    out.push_back({Sentence::tr("Read out the date on each pack, and if it says use by or best before."),
                    {},
                    when,
-                   common,
+                   Sentence::tr(common),
                    Doer::Helper});
     out.push_back(
-        {"If nobody can read it, put the day of purchase on the mark, but only where the date is one of "
-         "quality. A date of safety that nobody read is not known: ask a reader.",
+        {Sentence::tr("If nobody can read it, put the day of purchase on the mark, but only where the date "
+                      "is one of quality. A date of safety that nobody read is not known: ask a reader."),
          {},
          when,
-         common});
-    out.push_back(
-        {"Move the mark to the new pack, with its date: month and year are enough.", {}, when, common});
+         Sentence::tr(common)});
+    out.push_back({Sentence::tr("Move the mark to the new pack, with its date: month and year are enough."),
+                   {},
+                   when,
+                   Sentence::tr(common)});
     if (!record.diet.avoids.empty())
-        out.push_back({"A new make or a new recipe is not checked: have the pack read before it is put away.",
-                       {},
-                       "when a new make comes",
-                       common,
-                       Doer::Helper});
+        out.push_back(
+            {Sentence::tr(
+                 "A new make or a new recipe is not checked: have the pack read before it is put away."),
+             {},
+             Sentence::tr("when a new make comes"),
+             Sentence::tr(common),
+             Doer::Helper});
 }
 
 void addPacks(const Case &record, std::vector<UpkeepTask> &out) {
-    out.push_back({"Mark the day of opening the same day.", {}, "when a pack is opened", common});
-    out.push_back(
-        {"Empty and wash the container before refilling; never top up. Carry over date, allergen mark and "
-         "cooking text from the new pack.",
-         {},
-         "when a container is refilled",
-         common});
+    out.push_back({Sentence::tr("Mark the day of opening the same day."),
+                   {},
+                   Sentence::tr("when a pack is opened"),
+                   Sentence::tr(common)});
+    out.push_back({Sentence::tr("Empty and wash the container before refilling; never top up. Carry over "
+                                "date, allergen mark and cooking text from the new pack."),
+                   {},
+                   Sentence::tr("when a container is refilled"),
+                   Sentence::tr(common)});
     if (any(record, [](const Thing &thing) { return thing.shape == Shape::Can; }))
         out.push_back(
-            {"Feel each tin round both rims and down the seam: throw it away unopened if it bulges, leaks, "
-             "has a deep dent or a dent on a seam. Never taste to find out.",
+            {Sentence::tr("Feel each tin round both rims and down the seam: throw it away unopened if it "
+                          "bulges, leaks, has a deep dent or a dent on a seam. Never taste to find out."),
              {},
-             "when a tin is opened",
-             "U.S. Department of Agriculture; common practice"});
+             Sentence::tr("when a tin is opened"),
+             Sentence::tr("U.S. Department of Agriculture; common practice")});
     if (any(record, [](const Thing &thing) { return thing.medicine; }))
-        out.push_back({"Doses, dates and labels of medicines: ask the pharmacist.",
+        out.push_back({Sentence::tr("Doses, dates and labels of medicines: ask the pharmacist."),
                        {},
-                       "whenever medicines change",
-                       common});
+                       Sentence::tr("whenever medicines change"),
+                       Sentence::tr(common)});
 }
 
 void addSpoilage(const Case &record, std::vector<UpkeepTask> &out) {
-    const std::string when = "when food may be spoilt";
+    const std::string when = Sentence::tr("when food may be spoilt");
     const bool noSmell = record.safety.cautious(SafetyQuestion::Smells);
-    out.push_back({std::string("Never taste it. Smell and look do not prove that it is safe") +
-                       (noSmell ? ", and smell is not to be relied on here" : "") +
-                       ". When in doubt, throw it out, closed in a bag; wash your hands and the place.",
+    out.push_back({Sentence::tr("Never taste it. Smell and look do not prove that it is safe{1}. When in "
+                                "doubt, throw it out, closed in a bag; wash your hands and the place.",
+                                {(noSmell ? Sentence::tr(", and smell is not to be relied on here") : "")}),
                    {},
                    when,
-                   "U.S. Department of Agriculture"});
+                   Sentence::tr("U.S. Department of Agriculture")});
     out.push_back(
-        {"Food of the fridge that stood out for two hours goes; above 32 degrees Celsius, one hour.",
+        {Sentence::tr(
+             "Food of the fridge that stood out for two hours goes; above 32 degrees Celsius, one hour."),
          {},
          when,
-         "U.S. Department of Agriculture"});
+         Sentence::tr("U.S. Department of Agriculture")});
     const bool states = record.upkeep && record.upkeep->region == DateRegion::UnitedStates;
     out.push_back(
-        {std::string("Put the day on leftovers; eat them within ") + (states ? "3 to 4 days." : "two days."),
+        {Sentence::tr("Put the day on leftovers; eat them within {1}",
+                      {(states ? Sentence::tr("3 to 4 days.") : Sentence::tr("two days."))}),
          {},
-         "when food is left over",
-         states ? "U.S. Department of Agriculture" : "UK food-safety guidance"});
-    out.push_back(
-        {"Keep the doors shut. A closed fridge holds 4 hours, a full freezer 48, a half full one 24. After "
-         "that ask a helper, and throw out what is in doubt.",
-         {},
-         "when the power was off",
-         "U.S. Department of Agriculture"});
+         Sentence::tr("when food is left over"),
+         states ? Sentence::tr("U.S. Department of Agriculture") : Sentence::tr("UK food-safety guidance")});
+    out.push_back({Sentence::tr("Keep the doors shut. A closed fridge holds 4 hours, a full freezer 48, a "
+                                "half full one 24. After that ask a helper, and throw out what is in doubt."),
+                   {},
+                   Sentence::tr("when the power was off"),
+                   Sentence::tr("U.S. Department of Agriculture")});
 }
 
 std::string dueWords(const Thing &thing, const KeepBy &by) {
     const std::string name = sentenceCase(thing.name);
     if (by.rule == KeepRule::PrintedSafety)
-        return name + ": use by this day, printed on the pack; after it do not eat it, even if it looks and "
-                      "smells fine.";
+        return Sentence::tr("{1}: use by this day, printed on the pack; after it do not eat it, even if it "
+                            "looks and smells fine.",
+                            {name});
     if (by.rule == KeepRule::PrintedQuality)
-        return name + ": best before this day, printed on the pack; after it the quality falls.";
-    return name + ": " + by.words + "; at the latest by this day.";
+        return Sentence::tr("{1}: best before this day, printed on the pack; after it the quality falls.",
+                            {name});
+    return Sentence::tr("{1}: {2}; at the latest by this day.", {name, by.words});
 }
 
 /// Those that somebody read, opened or bought; a day of recording is no date of the pack.
@@ -125,8 +137,8 @@ void addDates(const Case &record, std::vector<UpkeepTask> &out) {
         if (!by || !by->last || by->rule == KeepRule::Recorded)
             continue;
         const bool printed = by->last == thing.bestBefore;
-        dated.push_back(
-            {dueWords(thing, *by), by->last, "once", printed ? "printed on the pack" : keepingTimesCredit});
+        dated.push_back({dueWords(thing, *by), by->last, Sentence::tr("once"),
+                         printed ? Sentence::tr("printed on the pack") : keepingTimesCredit});
     }
     std::stable_sort(dated.begin(), dated.end(),
                      [](const UpkeepTask &a, const UpkeepTask &b) { return *a.due < *b.due; });
@@ -137,9 +149,9 @@ void addDates(const Case &record, std::vector<UpkeepTask> &out) {
 /// only there; empty if they say nothing.
 std::string openedWords(const KeepingTime &time, Storage storage) {
     if (storage == Storage::Dry && time.pantryOpened.known())
-        return "in the cupboard " + spanInWords(time.pantryOpened);
+        return Sentence::tr("in the cupboard {1}", {spanInWords(time.pantryOpened)});
     if (storage != Storage::Freezer && time.fridgeOpened.known())
-        return "in the fridge " + spanInWords(time.fridgeOpened);
+        return Sentence::tr("in the fridge {1}", {spanInWords(time.fridgeOpened)});
     return "";
 }
 
@@ -163,13 +175,12 @@ std::vector<std::pair<std::string, std::string>> openedGroups(const Case &record
 
 void addOpenedTimes(const Case &record, std::vector<UpkeepTask> &out) {
     for (const auto &[words, names] : openedGroups(record))
-        out.push_back(
-            {"Once opened, keeps " + words + ": " + names +
-                 ". General guidance: the printed date and local guidance always win, and where they "
-                 "differ the stricter.",
-             {},
-             "when a pack is opened",
-             keepingTimesCredit});
+        out.push_back({Sentence::tr("Once opened, keeps {1}: {2}. General guidance: the printed date and "
+                                    "local guidance always win, and where they differ the stricter.",
+                                    {words, names}),
+                       {},
+                       Sentence::tr("when a pack is opened"),
+                       keepingTimesCredit});
 }
 
 /// "Flour, caster sugar" of things that a rule picks from the plan.
@@ -192,16 +203,16 @@ void addLifting(const Case &record, const Findings &findings, std::vector<Upkeep
         return needsHelpUp(record) && place.height && place.height->value > findings.shoulder.value;
     });
     if (!heavy.empty())
-        out.push_back({"Lift for the client what is heavy: " + heavy + ".",
+        out.push_back({Sentence::tr("Lift for the client what is heavy: {1}.", {heavy}),
                        {},
-                       "when it is asked for",
-                       common,
+                       Sentence::tr("when it is asked for"),
+                       Sentence::tr(common),
                        Doer::Helper});
     if (!high.empty())
-        out.push_back({"Reach down what stands above the shoulder: " + high + ".",
+        out.push_back({Sentence::tr("Reach down what stands above the shoulder: {1}.", {high}),
                        {},
-                       "when it is asked for",
-                       common,
+                       Sentence::tr("when it is asked for"),
+                       Sentence::tr(common),
                        Doer::Helper});
 }
 
@@ -210,13 +221,13 @@ void addLifting(const Case &record, const Findings &findings, std::vector<Upkeep
 std::string doerInWords(Doer who) {
     switch (who) {
     case Doer::Client:
-        return "the client";
+        return Sentence::tr("the client");
     case Doer::Helper:
-        return "a helper who sees";
+        return Sentence::tr("a helper who sees");
     case Doer::Therapist:
-        return "the therapist";
+        return Sentence::tr("the therapist");
     case Doer::Together:
-        return "client and therapist together";
+        return Sentence::tr("client and therapist together");
     }
     return {};
 }

@@ -1,15 +1,16 @@
 #include "model/upkeep_rounds.h"
 #include "model/due_dates.h"
 #include "model/kit.h"
+#include "model/sentence.h"
 #include "model/typed.h"
 #include <algorithm>
 
 namespace model {
 namespace {
 
-const char *const common = "common practice";
-const char *const scotland = "Food Standards Scotland; common practice";
-const char *const agriculture = "U.S. Department of Agriculture; common practice";
+constexpr const char *common = Sentence::later("common practice");
+constexpr const char *scotland = Sentence::later("Food Standards Scotland; common practice");
+constexpr const char *agriculture = Sentence::later("U.S. Department of Agriculture; common practice");
 
 UpkeepWishes wishesOf(const Case &record) {
     return record.upkeep.value_or(UpkeepWishes{});
@@ -73,11 +74,11 @@ bool usesMedium(const Case &record, MarkMedium medium) {
 std::string fridgeDegrees(DateRegion region) {
     switch (region) {
     case DateRegion::NotAsked:
-        return "0 to 4 degrees Celsius";
+        return Sentence::tr("0 to 4 degrees Celsius");
     case DateRegion::EuropeOrUk:
-        return "0 to 5 degrees Celsius";
+        return Sentence::tr("0 to 5 degrees Celsius");
     case DateRegion::UnitedStates:
-        return "4 degrees Celsius (40 F) or below";
+        return Sentence::tr("4 degrees Celsius (40 F) or below");
     }
     return {};
 }
@@ -85,29 +86,36 @@ std::string fridgeDegrees(DateRegion region) {
 void addWeekly(const Case &record, Date on, std::vector<UpkeepTask> &out) {
     const UpkeepWishes wishes = wishesOf(record);
     const Round round = fridgeRound(record, on);
-    const char *source = wishes.region == DateRegion::EuropeOrUk ? scotland : agriculture;
-    out.push_back({"Check the fridge: opened packs, spills, raw meat covered on the lowest shelf, " +
-                       fridgeDegrees(wishes.region) + ".",
-                   round.next, "every week", source, Doer::Client, missed(round, wishes.fridgeDone, 3)});
+    const std::string source =
+        wishes.region == DateRegion::EuropeOrUk ? Sentence::tr(scotland) : Sentence::tr(agriculture);
     out.push_back(
-        {"Read out the dates in the fridge. What is past its use by date goes, once that is agreed.",
-         round.next, "every week", common, Doer::Helper});
+        {Sentence::tr("Check the fridge: opened packs, spills, raw meat covered on the lowest shelf, {1}.",
+                      {fridgeDegrees(wishes.region)}),
+         round.next, Sentence::tr("every week"), source, Doer::Client, missed(round, wishes.fridgeDone, 3)});
+    out.push_back(
+        {Sentence::tr(
+             "Read out the dates in the fridge. What is past its use by date goes, once that is agreed."),
+         round.next, Sentence::tr("every week"), Sentence::tr(common), Doer::Helper});
 }
 
 void addQuarterly(const Case &record, Date on, std::vector<UpkeepTask> &out) {
     constexpr int slack = 30;
     const UpkeepWishes wishes = wishesOf(record);
     const Round round = quarterRound(record, on);
-    const std::string when = "every three months";
-    out.push_back({"Clean, sort and check the cupboards: each thing in its place, each mark on and firm.",
-                   round.next, when, common, Doer::Client, missed(round, wishes.roundDone, slack)});
-    out.push_back({"Read out the dates in the cupboards; look for mould, insects and leaks.", round.next,
-                   when, common, Doer::Helper});
+    const std::string when = Sentence::tr("every three months");
+    out.push_back(
+        {Sentence::tr("Clean, sort and check the cupboards: each thing in its place, each mark on and firm."),
+         round.next, when, Sentence::tr(common), Doer::Client, missed(round, wishes.roundDone, slack)});
+    out.push_back({Sentence::tr("Read out the dates in the cupboards; look for mould, insects and leaks."),
+                   round.next, when, Sentence::tr(common), Doer::Helper});
     if (hasStorage(record, Storage::Freezer))
-        out.push_back({"List the freezer; put the oldest in front. Keep it at -18 degrees Celsius or below.",
-                       round.next, when, scotland});
-    out.push_back({"Audit of the plan: all hazards, allergens and controls, and a sample of the rest.",
-                   round.next, when, common});
+        out.push_back(
+            {Sentence::tr(
+                 "List the freezer; put the oldest in front. Keep it at -18 degrees Celsius or below."),
+             round.next, when, Sentence::tr(scotland)});
+    out.push_back(
+        {Sentence::tr("Audit of the plan: all hazards, allergens and controls, and a sample of the rest."),
+         round.next, when, Sentence::tr(common)});
 }
 
 void addSlower(const Case &record, Date on, std::vector<UpkeepTask> &out) {
@@ -115,11 +123,12 @@ void addSlower(const Case &record, Date on, std::vector<UpkeepTask> &out) {
     const UpkeepWishes wishes = wishesOf(record);
     const Date start = startOf(record, on);
     if (usesMedium(record, MarkMedium::LargePrint))
-        out.push_back({"Look at each print label; make those anew that are faded or torn.",
-                       roundOf(wishes, start, on, fourMonths).next, "every four months", common,
-                       Doer::Helper});
-    out.push_back({"Walk through the whole kitchen with the therapist, or talk it through.",
-                   roundOf(wishes, start, on, halfYear).next, "every six months", common, Doer::Together});
+        out.push_back({Sentence::tr("Look at each print label; make those anew that are faded or torn."),
+                       roundOf(wishes, start, on, fourMonths).next, Sentence::tr("every four months"),
+                       Sentence::tr(common), Doer::Helper});
+    out.push_back({Sentence::tr("Walk through the whole kitchen with the therapist, or talk it through."),
+                   roundOf(wishes, start, on, halfYear).next, Sentence::tr("every six months"),
+                   Sentence::tr(common), Doer::Together});
 }
 
 } // namespace
@@ -157,7 +166,7 @@ Result<std::optional<int>> readRoundDay(const std::string &typed) {
     const auto day = typed::number(tidied);
     if (!day || *day < 1 || *day > 31 || *day != static_cast<int>(*day))
         return fail(ErrorCode::OutOfRange,
-                    typed::notA("a day of the month", typed, "15, or 31 for the last day"));
+                    typed::notA(Sentence::tr("a day of the month"), typed, "15, or 31 for the last day"));
     return std::optional<int>{static_cast<int>(*day)};
 }
 

@@ -1,3 +1,4 @@
+#include "model/sentence.h"
 #include "model/sight.h"
 #include "model/typed.h"
 #include <algorithm>
@@ -85,7 +86,7 @@ std::string withDistance(const std::string &typed, const Acuity &acuity,
     const bool named = typed.find_first_of("0123456789") != std::string::npos;
     if (acuity.below != BelowChart::CountingFingers || named || !distance)
         return typed;
-    return "CF at " + typed::words(distance->value, 1) + " cm";
+    return "CF at " + typed::words(distance->value, 1) + " cm" /* read again as it is typed */;
 }
 
 VisionCategory visionCategory(const Acuity &acuity, const std::string &typed,
@@ -99,19 +100,19 @@ VisionCategory visionCategory(const Acuity &acuity, const std::string &typed,
 std::string wordsOf(VisionCategory category) {
     switch (category) {
     case VisionCategory::None:
-        return "no vision impairment by acuity (ICD-11), category 0 (ICD-10)";
+        return Sentence::tr("no vision impairment by acuity (ICD-11), category 0 (ICD-10)");
     case VisionCategory::Mild:
-        return "mild vision impairment (ICD-11), category 0 (ICD-10)";
+        return Sentence::tr("mild vision impairment (ICD-11), category 0 (ICD-10)");
     case VisionCategory::Moderate:
-        return "moderate vision impairment (ICD-11), category 1 (ICD-10)";
+        return Sentence::tr("moderate vision impairment (ICD-11), category 1 (ICD-10)");
     case VisionCategory::Severe:
-        return "severe vision impairment (ICD-11), category 2 (ICD-10)";
+        return Sentence::tr("severe vision impairment (ICD-11), category 2 (ICD-10)");
     case VisionCategory::Blindness3:
-        return "blindness (ICD-11), category 3 (ICD-10)";
+        return Sentence::tr("blindness (ICD-11), category 3 (ICD-10)");
     case VisionCategory::Blindness4:
-        return "blindness (ICD-11), category 4 (ICD-10)";
+        return Sentence::tr("blindness (ICD-11), category 4 (ICD-10)");
     case VisionCategory::Blindness5:
-        return "blindness (ICD-11), category 5 (ICD-10)";
+        return Sentence::tr("blindness (ICD-11), category 5 (ICD-10)");
     }
     return {};
 }

@@ -3,6 +3,7 @@
 #include "model/kit.h"
 #include "model/planning.h"
 #include "model/rule_words.h"
+#include "model/sentence.h"
 #include "model/shelf_side.h"
 #include <algorithm>
 #include <cmath>
@@ -114,11 +115,11 @@ std::string helpAt(const Case &record, const Findings &findings, const Shelf &sh
     }
     std::string words;
     if (needsHelpUp(record) && shelf.place->height && shelf.place->height->value > findings.shoulder.value)
-        words += "This shelf is above the shoulder: a helper or the therapist reaches up. ";
+        words += Sentence::tr("This shelf is above the shoulder: a helper or the therapist reaches up. ");
     if (!heavy.empty())
-        words += "Heavy, lifted by a helper or the therapist: " + namesOf(heavy) + ". ";
+        words += Sentence::tr("Heavy, lifted by a helper or the therapist: {1}. ", {namesOf(heavy)});
     if (!harmful.empty())
-        words += "Set down by the therapist: " + namesOf(harmful) + ". ";
+        words += Sentence::tr("Set down by the therapist: {1}. ", {namesOf(harmful)});
     if (!words.empty())
         words.pop_back();
     return words;
@@ -135,12 +136,14 @@ WorkStep stepFor(const Case &record, const Findings &findings, const Shelf &shel
         step.things.push_back(line->thing);
     }
     const std::string names = namesOf(things);
-    step.step =
-        sentenceCase(placeWords(record, shelf.place->id)) +
-        ": take out what does not belong here and keep it on the tray; wipe; " +
-        (names.empty() ? "leave it free."
-                       : std::string("put in from the ") + (countsFromRight(record) ? "right: " : "left: ") +
-                             names + ". Fix the marks.");
+    step.step = Sentence::tr(
+        "{1}: take out what does not belong here and keep it on the tray; wipe; {2}",
+        {sentenceCase(placeWords(record, shelf.place->id)),
+         (names.empty()
+              ? Sentence::tr("leave it free.")
+              : Sentence::tr(
+                    "put in from the {1}{2}. Fix the marks.",
+                    {(countsFromRight(record) ? Sentence::tr("right: ") : Sentence::tr("left: ")), names}))});
     step.minutes = static_cast<int>(std::ceil(minutes));
     step.help = helpAt(record, findings, shelf);
     return step;
@@ -148,9 +151,9 @@ WorkStep stepFor(const Case &record, const Findings &findings, const Shelf &shel
 
 WorkStep clearing() {
     WorkStep step;
-    step.step = "Clear one worktop and put a tray on it for what waits. Have the marks, a cloth and a bag "
-                "for waste at "
-                "hand. Nothing is moved or thrown away without the client's consent.";
+    step.step =
+        Sentence::tr("Clear one worktop and put a tray on it for what waits. Have the marks, a cloth and a "
+                     "bag for waste at hand. Nothing is moved or thrown away without the client's consent.");
     step.minutes = clearMinutes;
     return step;
 }
@@ -158,9 +161,9 @@ WorkStep clearing() {
 WorkStep sortingOut(const std::vector<DatedThing> &old) {
     constexpr double minutesEach = 0.5;
     WorkStep step;
-    step.step = "Sort out by date. Read out each, through the interpreter where there is one, and ask about "
-                "each before "
-                "it goes. Use by is about safety, best before about quality. Never taste.";
+    step.step = Sentence::tr(
+        "Sort out by date. Read out each, through the interpreter where there is one, and ask about each "
+        "before it goes. Use by is about safety, best before about quality. Never taste.");
     for (const DatedThing &one : old)
         step.first.push_back(one.sentence);
     step.minutes = static_cast<int>(std::ceil(2 + minutesEach * static_cast<double>(old.size())));
@@ -170,11 +173,10 @@ WorkStep sortingOut(const std::vector<DatedThing> &old) {
 
 WorkStep goingThrough() {
     WorkStep step;
-    step.step =
-        "Go through the kitchen with the client, shelf by shelf: each kind of mark is found or felt and its "
-        "meaning said. Change the marks that fail.";
+    step.step = Sentence::tr("Go through the kitchen with the client, shelf by shelf: each kind of mark is "
+                             "found or felt and its meaning said. Change the marks that fail.");
     step.minutes = checkMinutes;
-    step.pause = "The kitchen is in use.";
+    step.pause = Sentence::tr("The kitchen is in use.");
     return step;
 }
 
@@ -206,9 +208,10 @@ public:
 private:
     void rest() {
         const std::string tray = namesOf(onTheTray());
-        m_steps.back().pause = "A good place to stop: what is done is whole, and the kitchen can be used. " +
-                               (tray.empty() ? std::string("Nothing waits on the tray.")
-                                             : "On the tray, to be told to the client: " + tray + ".");
+        m_steps.back().pause = Sentence::tr(
+            "A good place to stop: what is done is whole, and the kitchen can be used. {1}",
+            {(tray.empty() ? Sentence::tr("Nothing waits on the tray.")
+                           : Sentence::tr("On the tray, to be told to the client: {1}.", {tray}))});
         m_sinceHour = 0;
     }
 

@@ -1,3 +1,4 @@
+#include "model/sentence.h"
 #include "reports/kitchen_figure.h"
 #include "reports/paper_fields.h"
 #include "reports/unit_shapes.h"
@@ -137,18 +138,20 @@ std::string wallWords(const Wall &wall) {
 }
 
 std::string inWords(const std::vector<Wall> &walls, std::size_t drawn) {
-    std::string words = "The kitchen from above, from the door clockwise. ";
-    for (std::size_t i = 0; i < walls.size(); ++i)
-        words += (walls.size() == 1 ? std::string("Along the wall: ")
-                                    : (i == 0 ? "" : "Corner. ") + ("Wall " + std::to_string(i + 1)) + ": ") +
-                 wallWords(walls[i]) + ". ";
+    std::string words = Sentence::tr("The kitchen from above, from the door clockwise.");
+    for (std::size_t i = 0; i < walls.size(); ++i) {
+        const std::string number = std::to_string(i + 1), units = wallWords(walls[i]);
+        words += " " + (walls.size() == 1 ? Sentence::tr("Along the wall: {1}.", {units})
+                        : i == 0          ? Sentence::tr("Wall {1}: {2}.", {number, units})
+                                          : Sentence::tr("Corner. Wall {1}: {2}.", {number, units}));
+    }
     if (walls.size() == 1)
-        words += "No corner is recorded, so all units are drawn along one wall. ";
+        words += " " + Sentence::tr("No corner is recorded, so all units are drawn along one wall.");
     if (drawn < walls.size())
-        words += "The drawing shows the first four walls. ";
-    return words +
-           "Against the wall is drawn what hangs, in front of it the worktop, then what stands below. "
-           "Depths are not to scale.";
+        words += " " + Sentence::tr("The drawing shows the first four walls.");
+    return words + " " +
+           Sentence::tr("Against the wall is drawn what hangs, in front of it the worktop, then what stands "
+                        "below. Depths are not to scale.");
 }
 
 } // namespace
@@ -169,7 +172,7 @@ Figure floorFigure(const Case &record) {
         }
     }
     figure.boxes.push_back(boxAt(lines[0], -doorCm, doorCm, 0, deepCm));
-    figure.boxes.back().label = "door";
+    figure.boxes.back().label = Sentence::tr("door");
     fit(figure);
     figure.words = inWords(walls, lines.size());
     return figure;

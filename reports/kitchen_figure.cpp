@@ -1,4 +1,5 @@
 #include "reports/kitchen_figure.h"
+#include "model/sentence.h"
 #include "reports/paper_fields.h"
 #include "reports/unit_shapes.h"
 #include <algorithm>
@@ -84,22 +85,24 @@ void addBoxes(Figure &figure, const Drawn &drawn, const std::vector<const Place 
 }
 
 std::string inWords(const std::vector<Drawn> &drawn) {
-    const std::array<const char *, 4> leads{
-        "Above the worktop: ", "On the worktop: ", "Below the worktop: ", "From the floor up: "};
-    std::array<std::vector<std::string>, 4> rows;
+    static constexpr std::array leads{
+        Sentence::later("Above the worktop: {1}."), Sentence::later("On the worktop: {1}."),
+        Sentence::later("Below the worktop: {1}."), Sentence::later("From the floor up: {1}.")};
+    std::array<std::vector<std::string>, leads.size()> rows;
     bool allMeasured = true;
     for (std::size_t i = 0; i < drawn.size(); ++i) {
         rows[drawn[i].shape.row].push_back(std::to_string(i + 1) + ", " + drawn[i].unit->name);
         allMeasured = allMeasured && drawn[i].unit->width;
     }
-    std::string words =
-        "The kitchen from the front, from left to right. The numbers are those of the sections. ";
+    std::string words = Sentence::tr(
+        "The kitchen from the front, from left to right. The numbers are those of the sections.");
     for (std::size_t row = 0; row < rows.size(); ++row)
         if (!rows[row].empty())
-            words += leads[row] + listed(rows[row]) + ". ";
-    words += allMeasured ? "Widths are drawn to scale; heights are usual ones."
-                         : "Widths that were not measured, and all heights, are drawn as usual ones.";
-    return words;
+            words += " " + Sentence::tr(leads[row], {listed(rows[row])});
+    return words + " " +
+           (allMeasured
+                ? Sentence::tr("Widths are drawn to scale; heights are usual ones.")
+                : Sentence::tr("Widths that were not measured, and all heights, are drawn as usual ones."));
 }
 
 } // namespace

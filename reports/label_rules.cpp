@@ -1,5 +1,6 @@
 #include "reports/label_rules.h"
 #include "model/legible.h"
+#include "model/sentence.h"
 #include "model/short_name.h"
 #include "model/typed.h"
 #include "reports/braille_cells.h"
@@ -37,8 +38,9 @@ std::optional<std::vector<Cells>> overLines(const Cells &cells, std::size_t acro
 }
 
 std::string room(int across, int lines) {
-    return std::to_string(across) + " cells" +
-           (lines == 1 ? std::string(" in one line") : " in " + std::to_string(lines) + " lines");
+    const std::string cells = std::to_string(across);
+    return lines == 1 ? Sentence::tr("{1} cells in one line", {cells})
+                      : Sentence::tr("{1} cells in {2} lines", {cells, std::to_string(lines)});
 }
 
 std::vector<std::string> tried(const std::string &words, const MayShorten &may) {
@@ -51,8 +53,9 @@ std::vector<std::string> tried(const std::string &words, const MayShorten &may) 
 
 void shortened(Label &label, const std::string &words) {
     if (words != label.words)
-        label.told.push_back("Shortened from \"" + label.words +
-                             "\": whole words are left out from the front, the last one says what it is.");
+        label.told.push_back(Sentence::tr(
+            "Shortened from \"{1}\": whole words are left out from the front, the last one says what it is.",
+            {label.words}));
     label.words = words;
 }
 
@@ -87,19 +90,21 @@ Result<Label> brailleFitted(Label label, const BrailleFace &face, int grade, con
     }
     label.fits = false;
     label.cells = {toUtf8(cellsOf(label.words, grade, error))};
-    label.told.push_back(
-        "Does not fit: " + std::to_string(whole) + " cells, " +
-        typed::words(std::ceil(widthOfCells(static_cast<int>(whole), geometry) + 2 * sideMargin), 0) +
-        " mm in one line; there is room for " + room(across, lines) +
-        ". Put it on the edge of the shelf, or choose other words.");
+    label.told.push_back(Sentence::tr(
+        "Does not fit: {1} cells, {2} mm in one line; there is room for {3}. Put it on the edge of the "
+        "shelf, or choose other words.",
+        {std::to_string(whole),
+         typed::words(std::ceil(widthOfCells(static_cast<int>(whole), geometry) + 2 * sideMargin), 0),
+         room(across, lines)}));
     return label;
 }
 
 Label printFitted(Label label, const PrintFace &face, const MayShorten &may) {
     if (face.willNotDo || face.sizes.empty()) {
         label.fits = false;
-        label.told.emplace_back(face.willNotDo ? "Print will not do here: mark by touch, sound or braille."
-                                               : "The size is not known: no acuity was entered.");
+        label.told.emplace_back(face.willNotDo
+                                    ? Sentence::tr("Print will not do here: mark by touch, sound or braille.")
+                                    : Sentence::tr("The size is not known: no acuity was entered."));
         return label;
     }
     for (const std::string &words : tried(label.words, may))
@@ -115,10 +120,10 @@ Label printFitted(Label label, const PrintFace &face, const MayShorten &may) {
     label.fits = false;
     label.size = face.sizes.back().points;
     const Points fits = largestFitting(label.words, face.width, face.height);
-    label.told.push_back("Does not fit: " + typed::words(label.size->value, 0) + " point is needed, " +
-                         typed::words(std::floor(fits.value), 0) +
-                         " point fits. Put it on a larger card or the edge of the shelf, or choose other "
-                         "words.");
+    label.told.push_back(
+        Sentence::tr("Does not fit: {1} point is needed, {2} point fits. Put it on a larger card or the edge "
+                     "of the shelf, or choose other words.",
+                     {typed::words(label.size->value, 0), typed::words(std::floor(fits.value), 0)}));
     if (!face.sizes.back().only.empty())
         label.told.push_back(face.sizes.back().only);
     return label;
@@ -132,9 +137,10 @@ Label tagFitted(Label label) {
     static constexpr std::array tags{Tag{144, 131}, Tag{504, 478}, Tag{888, 854}};
     const auto tag = std::ranges::find_if(tags, [&](const Tag &t) { return label.words.size() <= t.text; });
     label.fits = tag != tags.end();
-    label.told.push_back(label.fits ? "Takes a tag of " + std::to_string(tag->bytes) + " bytes."
-                                    : "Too long for a tag: " + std::to_string(label.words.size()) +
-                                          " bytes, 854 fit. Shorten how to prepare it.");
+    label.told.push_back(
+        label.fits ? Sentence::tr("Takes a tag of {1} bytes.", {std::to_string(tag->bytes)})
+                   : Sentence::tr("Too long for a tag: {1} bytes, 854 fit. Shorten how to prepare it.",
+                                  {std::to_string(label.words.size())}));
     return label;
 }
 
@@ -142,13 +148,15 @@ Label codeFitted(Label label) {
     const auto code = squareCode(label.name, label.words);
     label.fits = code.has_value();
     if (!code) {
-        label.told.push_back("Too long for a code on a pack: " + std::to_string(label.words.size()) +
-                             " bytes, 151 fit, a few less with accents. Shorten how to prepare it.");
+        label.told.push_back(Sentence::tr("Too long for a code on a pack: {1} bytes, 151 fit, a few less "
+                                          "with accents. Shorten how to prepare it.",
+                                          {std::to_string(label.words.size())}));
         return label;
     }
     const int side = static_cast<int>(code->width);
-    label.told.push_back("Version " + std::to_string((side - 8 - 17) / 4) + " at level Q: " +
-                         std::to_string(side) + " mm square with its white edge, modules of 1 mm.");
+    label.told.push_back(
+        Sentence::tr("Version {1} at level Q: {2} mm square with its white edge, modules of 1 mm.",
+                     {std::to_string((side - 8 - 17) / 4), std::to_string(side)}));
     return label;
 }
 

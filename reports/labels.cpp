@@ -1,6 +1,7 @@
 #include "reports/labels.h"
 #include "model/kit.h"
 #include "model/legible.h"
+#include "model/sentence.h"
 #include "model/short_name.h"
 #include "reports/braille_cells.h"
 #include "reports/label_rules.h"
@@ -45,14 +46,14 @@ MayShorten shorteningOf(const Case &record, const PlanLine &line, const Thing &t
 /// Sizes from afar to near; poor contrast is not mended by size.
 PrintFace printFace(const LabelRow &row) {
     PrintFace face{row.width, row.height, {}, false};
-    const auto add = [&](const std::optional<Points> &size, const char *only) {
+    const auto add = [&](const std::optional<Points> &size, const std::string &only) {
         if (size && (face.sizes.empty() || *size < face.sizes.back().points))
             face.sizes.push_back({*size, only});
     };
     add(row.needed, "");
-    add(row.withLamp, "Only with a lamp on it.");
+    add(row.withLamp, Sentence::tr("Only with a lamp on it."));
     const bool fitsFromAfar = !face.sizes.empty() && face.sizes.back().points <= row.fits;
-    add(row.taken, "Only from 25 cm, in good light: take it in the hand or lean close.");
+    add(row.taken, Sentence::tr("Only from 25 cm, in good light: take it in the hand or lean close."));
     face.willNotDo = row.verdict == Legible::No && (fitsFromAfar || face.sizes.empty());
     return face;
 }

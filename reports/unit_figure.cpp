@@ -1,3 +1,4 @@
+#include "model/sentence.h"
 #include "model/usual_sizes.h"
 #include "reports/kitchen_figure.h"
 #include "reports/paper_fields.h"
@@ -23,9 +24,12 @@ std::string whole(Centimetres length) {
 
 /// "1, top shelf: 56 wide, 26 high, 168 above the floor"
 std::string inWords(const Place &place, const UsualSize &size, std::size_t number) {
-    return std::to_string(number) + ", " + place.name + ": " + whole(size.width) + " wide, " +
-           (place.counter ? std::string() : whole(size.clear) + " high, ") + whole(size.depth) + " deep, " +
-           whole(size.height) + " above the floor";
+    const std::string which = std::to_string(number) + ", " + place.name;
+    return place.counter ? Sentence::tr("{1}: {2} wide, {3} deep, {4} above the floor",
+                                        {which, whole(size.width), whole(size.depth), whole(size.height)})
+                         : Sentence::tr("{1}: {2} wide, {3} high, {4} deep, {5} above the floor",
+                                        {which, whole(size.width), whole(size.clear), whole(size.depth),
+                                         whole(size.height)});
 }
 
 bool isMeasured(const Place &place) {
@@ -43,7 +47,7 @@ std::vector<std::string> overlaps(const std::vector<Figure::Box> &places) {
         for (std::size_t j = i + 1; j < places.size(); ++j)
             if (places[i].y + touchMm < places[j].y + places[j].height &&
                 places[j].y + touchMm < places[i].y + places[i].height)
-                pairs.push_back(places[i].label + " and " + places[j].label);
+                pairs.push_back(Sentence::tr("{1} and {2}", {places[i].label, places[j].label}));
     return pairs;
 }
 
@@ -91,11 +95,14 @@ Figure unitFigure(const Case &record, const Id &id) {
                         {shift * scale, 0, outer * scale, (top - bottom) * scale, "", true, id.text});
     figure.width = widest * scale;
     figure.height = (top - bottom) * scale;
-    figure.words = sentenceCase(unit->name) + " from the front, in centimetres, from the top. " +
-                   (words.empty() ? std::string("It has no places yet.") : listed(words) + ".") +
-                   (measured ? "" : " What was not measured is drawn with its usual size.") +
-                   (wrong.empty() ? std::string()
-                                  : " By these sizes " + listed(wrong) + " overlap: check their heights.");
+    figure.words =
+        Sentence::tr("{1} from the front, in centimetres, from the top.", {sentenceCase(unit->name)}) + " " +
+        (words.empty() ? Sentence::tr("It has no places yet.") : listed(words) + ".");
+    if (!measured)
+        figure.words += " " + Sentence::tr("What was not measured is drawn with its usual size.");
+    if (!wrong.empty())
+        figure.words +=
+            " " + Sentence::tr("By these sizes {1} overlap: check their heights.", {listed(wrong)});
     return figure;
 }
 

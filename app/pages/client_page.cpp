@@ -3,6 +3,7 @@
 #include "model/meanings.h"
 #include "model/nut_allergy.h"
 #include "model/progress.h"
+#include "model/sentence.h"
 #include <QTime>
 #include <algorithm>
 
@@ -12,6 +13,7 @@ using model::Case;
 using model::ErrorCode;
 using model::fail;
 using model::Result;
+using model::Sentence;
 
 namespace {
 
@@ -39,7 +41,7 @@ template<class Part> auto anAnswer(Part Case::*part, model::Answer Part::*member
 
 Result<void> writeName(Case &record, const QString &typed) {
     if (typed.trimmed().isEmpty())
-        return fail(ErrorCode::Missing, "A name is needed. The one before is kept.");
+        return fail(ErrorCode::Missing, Sentence::tr("A name is needed. The one before is kept."));
     record.client.name = typed.trimmed().toStdString();
     return {};
 }
@@ -49,8 +51,9 @@ Result<void> writeBorn(Case &record, const QString &typed) {
     if (!date)
         return tl::unexpected(date.error());
     if (*date && (**date > model::today() || model::ageInYears(**date, model::today()) > 120))
-        return fail(ErrorCode::OutOfRange,
-                    "A birth date lies within the last 120 years. For example 3 May 1950. Kept.");
+        return fail(
+            ErrorCode::OutOfRange,
+            Sentence::tr("A birth date lies within the last 120 years. For example 3 May 1950. Kept."));
     record.client.born = *date;
     return {};
 }
@@ -125,7 +128,7 @@ std::vector<PageViewModel::FieldSpec> ClientPage::personFields() {
          [&c] { return text(c.code); },
          [](Case &r, const QString &typed) -> Result<void> {
              if (typed.trimmed().isEmpty())
-                 return fail(ErrorCode::Missing, "A code is needed. The one before is kept.");
+                 return fail(ErrorCode::Missing, Sentence::tr("A code is needed. The one before is kept."));
              r.client.code = typed.trimmed().toStdString();
              return {};
          }},

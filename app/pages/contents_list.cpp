@@ -4,6 +4,7 @@
 #include "model/contents.h"
 #include "model/lexicon.h"
 #include "model/planning.h"
+#include "model/sentence.h"
 #include <QFile>
 #include <algorithm>
 
@@ -16,6 +17,7 @@ using model::Id;
 using model::ListedLine;
 using model::Place;
 using model::Result;
+using model::Sentence;
 
 namespace {
 
@@ -36,9 +38,13 @@ Result<Id> placeNamed(const Case &record, const std::string &name, const Id &inH
     }
     if (found.size() == 1)
         return found.front();
-    return fail(ErrorCode::Missing, found.empty() ? "no place is called " + name
-                                                  : "more than one place is called " + name +
-                                                        "; name its unit too, for example larder, top shelf");
+    return fail(
+        ErrorCode::Missing,
+        found.empty()
+            ? Sentence::tr("no place is called {1}", {name})
+            : Sentence::tr(
+                  "more than one place is called {1}; name its unit too, for example larder, top shelf",
+                  {name}));
 }
 
 QString problemOf(const Case &record, const ListedLine &line, const Id &inHand) {
@@ -76,11 +82,12 @@ std::vector<PageViewModel::FieldSpec> ContentsPage::listFields() {
                  return {};
              if (!file.open(QIODevice::ReadOnly))
                  return fail(ErrorCode::Missing,
-                             "The file cannot be read: " + file.errorString().toStdString() +
-                                 ". Check the name. Kept.");
+                             Sentence::tr("The file cannot be read: {1}. Check the name. Kept.",
+                                          {file.errorString().toStdString()}));
              if (file.size() > largestFile)
-                 return fail(ErrorCode::OutOfRange,
-                             "The file is larger than 1 MB, so it is no list of a kitchen. Kept.");
+                 return fail(
+                     ErrorCode::OutOfRange,
+                     Sentence::tr("The file is larger than 1 MB, so it is no list of a kitchen. Kept."));
              m_list = QString::fromUtf8(file.readAll());
              m_listed = model::readList(m_list.toStdString(), m_session.lexicon());
              return {};

@@ -1,6 +1,7 @@
 #include "app/pages/entries.h"
 #include "app/pages/goals_page.h"
 #include "model/progress.h"
+#include "model/sentence.h"
 #include <algorithm>
 
 namespace app {
@@ -12,6 +13,7 @@ using model::Goal;
 using model::Id;
 using model::Rating;
 using model::Result;
+using model::Sentence;
 
 namespace {
 
@@ -64,7 +66,7 @@ std::vector<PageViewModel::FieldSpec> FollowUpPage::ratingFields(const Goal &goa
          },
          [this, id, visit](Case &r, const QString &typed) -> Result<void> {
              if (!ratingOf(r, id, visit))
-                 return fail(ErrorCode::Missing, "Choose the level first. Kept.");
+                 return fail(ErrorCode::Missing, Sentence::tr("Choose the level first. Kept."));
              ratingIn(r, id, visit, m_session.today()).evidence = typed.trimmed().toStdString();
              return {};
          }},

@@ -1,5 +1,6 @@
 #include "app/pages/entries.h"
 #include "app/pages/kitchen_page.h"
+#include "model/sentence.h"
 #include <algorithm>
 
 namespace app {
@@ -10,6 +11,7 @@ using model::fail;
 using model::Id;
 using model::Place;
 using model::Result;
+using model::Sentence;
 using model::Unit;
 
 namespace {
@@ -43,7 +45,7 @@ auto choiceField(std::vector<Part> Case::*list, const Id &id, T Part::*member, c
 template<class Part> auto nameField(std::vector<Part> Case::*list, const Id &id) {
     return [list, id](Case &record, const QString &typed) -> Result<void> {
         if (typed.trimmed().isEmpty())
-            return fail(ErrorCode::Missing, "A name is needed. The one before is kept.");
+            return fail(ErrorCode::Missing, Sentence::tr("A name is needed. The one before is kept."));
         for (auto &part : record.*list)
             if (part.id == id)
                 part.name = typed.trimmed().toStdString();

@@ -216,9 +216,18 @@ void MarkerKitPage::refresh() {
     emit refreshed();
 }
 
+namespace {
+
+Result<reports::Paper> kitSheet(const Session &session) {
+    const model::AsWritten english;
+    return reports::kitSheetToPrint(session.record(), model::findingsOf(session.record(), session.today()),
+                                    session.today(), session.author().toStdString());
+}
+
+} // namespace
+
 void MarkerKitPage::writeSheet() {
-    const auto sheet = reports::kitSheetToPrint(record(), m_session.findings(), m_session.today(),
-                                                m_session.author().toStdString());
+    const auto sheet = kitSheet(m_session);
     if (!sheet) {
         say(sheet.error());
         return;

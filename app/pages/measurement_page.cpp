@@ -2,6 +2,7 @@
 #include "app/pages/entries.h"
 #include "model/fingers.h"
 #include "model/planning.h"
+#include "model/sentence.h"
 #include "model/shelf_reach.h"
 #include <QRegularExpression>
 #include <algorithm>
@@ -13,6 +14,7 @@ using model::ErrorCode;
 using model::fail;
 using model::Measurement;
 using model::Result;
+using model::Sentence;
 using model::Side;
 
 namespace {
@@ -142,7 +144,7 @@ Result<void> MeasurementPage::write(Case &record, const model::TestInfo &info, S
     }
     const auto reason = notTested(typed);
     if (reason && reason->isEmpty())
-        return fail(ErrorCode::Missing, "Say why, for example: not tested: tired. Kept.");
+        return fail(ErrorCode::Missing, Sentence::tr("Say why, for example: not tested: tired. Kept."));
     result.notTestedBecause = reason ? reason->toStdString() : std::string();
     split(reason ? QString() : typed, result);
     const bool empty = typed.trimmed().isEmpty();
@@ -157,7 +159,7 @@ Result<void> MeasurementPage::write(Case &record, const model::TestInfo &info, S
 
 PageViewModel::FieldSpec MeasurementPage::resultField(const model::TestInfo &info, Side side) {
     const QString where = sideWords(m_domain, side);
-    QString label = where.isEmpty() ? text(info.name) : tr("%1, %2").arg(text(info.name), where);
+    QString label = where.isEmpty() ? said(info.name) : tr("%1, %2").arg(said(info.name), where);
     QString key = text(info.key) + QLatin1Char('-') + QString::number(static_cast<int>(side));
     if (isAcuity(info.test) && !m_withGlasses) {
         label += tr(", without glasses");
@@ -171,12 +173,12 @@ PageViewModel::FieldSpec MeasurementPage::resultField(const model::TestInfo &inf
     FormField field{.key = key,
                     .kind = yesNo ? FieldKind::YesNo : FieldKind::Text,
                     .label = label,
-                    .hint = yesNo ? QString() : text(info.hint) + tr("; or not tested, and why")};
+                    .hint = yesNo ? QString() : said(info.hint) + tr("; or not tested, and why")};
     const Measurement *result = latest(info.test, side);
     const QStringList choices = choicesOf(info.test);
     if (!choices.isEmpty()) {
         field.kind = FieldKind::Choice;
-        field.hint = text(info.hint);
+        field.hint = said(info.hint);
         field.choices = choices;
         if (result && !choices.contains(whole(*result))) // own words of an older record
             field.choices << whole(*result);
@@ -215,7 +217,7 @@ PageViewModel::FieldSpec MeasurementPage::methodField() {
             [isOurs](Case &r, const QString &typed) -> Result<void> {
                 if (std::ranges::none_of(r.measurements, isOurs))
                     return fail(ErrorCode::Missing,
-                                "There is no result of today yet to keep this with. Kept.");
+                                Sentence::tr("There is no result of today yet to keep this with. Kept."));
                 for (auto &m : r.measurements)
                     if (isOurs(m))
                         m.method = typed.trimmed().toStdString();
@@ -260,7 +262,8 @@ PageViewModel::FieldSpec MeasurementPage::chartField(model::Test test) {
             [test, day = newest ? newest->date : std::nullopt,
              any = newest != nullptr](Case &r, const QString &typed) -> Result<void> {
                 if (!any)
-                    return fail(ErrorCode::Missing, "There is no such acuity yet to keep this with. Kept.");
+                    return fail(ErrorCode::Missing,
+                                Sentence::tr("There is no such acuity yet to keep this with. Kept."));
                 for (auto &m : r.measurements)
                     if (m.test == test && m.date == day)
                         m.chart = typed.trimmed().toStdString();
@@ -347,11 +350,13 @@ void MeasurementPage::refresh() {
     std::vector<FindingRow> rows;
     for (const auto &finding : m_session.findings().all)
         if (finding.domain == m_domain)
-            rows.push_back({.key = text(finding.topic),
-                            .question = text(finding.topic),
-                            .answer = text(finding.answer),
-                            .reason = text(finding.because +
-                                           (finding.source.empty() ? "" : " Source: " + finding.source))});
+            rows.push_back(
+                {.key = text(finding.topic),
+                 .question = text(finding.topic),
+                 .answer = text(finding.answer),
+                 .reason =
+                     text(finding.because +
+                          (finding.source.empty() ? "" : Sentence::tr(" Source: {1}", {finding.source})))});
     m_findings.setRows(std::move(rows));
     if (m_domain == model::Domain::Reach)
         showShelves();

@@ -126,9 +126,10 @@ void PapersPage::make() {
     };
     inBackground(
         this,
-        [copy = m_session.ownShare(), findings = m_session.findings(), on = m_session.today(), progress,
+        [copy = m_session.ownShare(), own = m_session.record(), on = m_session.today(), progress,
          author = m_session.author().toStdString()] {
-            return reports::papers(copy, findings, on, progress, author);
+            const model::AsWritten english;
+            return reports::papers(copy, model::findingsOf(own, on), on, progress, author);
         },
         [this](Result<std::vector<reports::Paper>> made) { take(std::move(made)); });
 }

@@ -3,6 +3,7 @@
 #include "app/pages/plan_page.h"
 #include "model/kit.h"
 #include "model/plan_weights.h"
+#include "model/sentence.h"
 #include <QStringList>
 #include <QTimer>
 #include <algorithm>
@@ -15,6 +16,7 @@ using model::Id;
 using model::Overrule;
 using model::PlanLine;
 using model::Result;
+using model::Sentence;
 
 namespace {
 
@@ -67,8 +69,9 @@ Result<void> setMostKinds(Case &record, const QString &typed) {
     else if (number && kinds >= 0 && kinds <= most)
         wishesIn(record).mostKinds = kinds;
     else
-        return model::fail(model::ErrorCode::OutOfRange,
-                           "Not a number of kinds: " + typed.toStdString() + ". From 0 to 20, or nothing.");
+        return model::fail(
+            model::ErrorCode::OutOfRange,
+            Sentence::tr("Not a number of kinds: {1}. From 0 to 20, or nothing.", {typed.toStdString()}));
     return {};
 }
 
@@ -184,7 +187,7 @@ void PlanPage::keepHere(bool forbid) {
         return;
     const QString where = placeName(planned(), line->place);
     decide({model::newId(), line->thing, line->place, forbid,
-            forbid ? std::string() : std::string("the client wants it there"), m_session.today()},
+            forbid ? std::string() : tr("the client wants it there").toStdString(), m_session.today()},
            forbid ? tr("not in %1").arg(where) : tr("stays in %1, the client wants it there").arg(where));
 }
 
@@ -231,9 +234,9 @@ std::vector<PageViewModel::FieldSpec> PlanPage::weightFields() {
         fields.push_back(
             {{.key = text("weight." + info.key),
               .kind = FieldKind::Number,
-              .label = text(info.asked),
-              .hint = text(info.restsOn),
-              .unit = text(info.unit)},
+              .label = said(info.asked),
+              .hint = said(info.restsOn),
+              .unit = said(info.unit)},
              [this, &info] { return text(model::weightWords(wishesOf(planned()).weights.*info.value)); },
              [&info](Case &r, const QString &typed) {
                  return model::readPlanWeight(typed.toStdString()).map([&](double value) {

@@ -2,11 +2,13 @@
 #include "app/pages/papers_folder.h"
 #include "app/pages/sight_pages.h"
 #include "model/read_measurement.h"
+#include "model/sentence.h"
 #include "model/sight.h"
 #include "model/typed.h"
 #include "reports/papers.h"
 #include "reports/reading_sheet.h"
 #include <algorithm>
+#include <array>
 
 namespace app {
 
@@ -18,8 +20,17 @@ using model::Measurement;
 using model::ReadingVersion;
 using model::ReadSentence;
 using model::Result;
+using model::Sentence;
 
 namespace {
+
+/// Findings that a reading trial is about, by their topics as they are said.
+bool isOfTrial(const std::string &topic) {
+    static constexpr std::array topics{"Reading acuity",       "Critical print size", "Maximum reading speed",
+                                       "Print size of papers", "Print size chosen",   "Contradiction",
+                                       "Reading trial"};
+    return std::ranges::any_of(topics, [&](const char *each) { return topic == Sentence::tr(each); });
+}
 
 const Choices<ReadingVersion> &versionChoices() {
     static const Choices<ReadingVersion> choices{{{QStringLiteral("A"), ReadingVersion::A},
@@ -83,8 +94,9 @@ PageViewModel::FieldSpec ReadingPage::distanceField() {
                 if (!distance)
                     return tl::unexpected(distance.error());
                 if (distance->value < Centimetres{20})
-                    return fail(ErrorCode::OutOfRange, "Too near for a sheet: " + typed.toStdString() +
-                                                           ". It is made for 20 to 50 cm. Kept.");
+                    return fail(ErrorCode::OutOfRange,
+                                Sentence::tr("Too near for a sheet: {1}. It is made for 20 to 50 cm. Kept.",
+                                             {typed.toStdString()}));
                 m_distance = typed.trimmed();
                 for (Measurement &one : r.measurements)
                     if (one.test == model::Test::ReadingTrial && one.date == m_session.today())
@@ -220,15 +232,12 @@ void ReadingPage::refresh() {
                        {.key = "sight", .title = tr("Back to sight")}});
     std::vector<FindingRow> rows;
     for (const auto &finding : m_session.findings().all)
-        if (finding.domain == model::Domain::Sight &&
-            (finding.topic == "Reading acuity" || finding.topic == "Critical print size" ||
-             finding.topic == "Maximum reading speed" || finding.topic == "Print size of papers" ||
-             finding.topic == "Print size chosen" || finding.topic == "Contradiction" ||
-             finding.topic == "Reading trial"))
-            rows.push_back({.key = text(finding.topic),
-                            .question = text(finding.topic),
-                            .answer = text(finding.answer),
-                            .reason = text(finding.because + " Source: " + finding.source)});
+        if (finding.domain == model::Domain::Sight && isOfTrial(finding.topic))
+            rows.push_back(
+                {.key = text(finding.topic),
+                 .question = text(finding.topic),
+                 .answer = text(finding.answer),
+                 .reason = text(finding.because + Sentence::tr(" Source: {1}", {finding.source}))});
     m_findings.setRows(std::move(rows));
     emit refreshed();
 }

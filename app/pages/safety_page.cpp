@@ -18,12 +18,12 @@ void SafetyPage::refresh() {
         fields.push_back(
             {{.key = text(info.key),
               .kind = FieldKind::YesNo,
-              .label = text(info.asked),
+              .label = said(info.asked),
               .hint = known ? QString()
                             : tr("Not asked counts as %1: %2")
                                   .arg(info.cautious == model::Answer::Yes ? tr("yes") : tr("no"),
-                                       text(info.follows)),
-              .note = facts.cautious(question) && known ? text(info.follows) : QString()},
+                                       said(info.follows)),
+              .note = facts.cautious(question) && known ? said(info.follows) : QString()},
              [question, &facts] { return answerValue(facts.answer(question)); },
              [question, this](Case &r, const QString &chosen) -> Result<void> {
                  auto &answer = r.safety.answers[question];
@@ -35,7 +35,7 @@ void SafetyPage::refresh() {
         if (found == facts.answers.end())
             continue;
         fields.push_back({{.key = text(info.key) + QStringLiteral("-note"),
-                           .label = tr("Note: %1").arg(text(info.asked)),
+                           .label = tr("Note: %1").arg(said(info.asked)),
                            .hint = tr("Type, side, who said so")},
                           [question, &facts] { return text(facts.answers.at(question).note); },
                           [question](Case &r, const QString &typed) -> Result<void> {

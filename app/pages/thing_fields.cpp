@@ -3,6 +3,7 @@
 #include "model/contents.h"
 #include "model/lexicon.h"
 #include "model/meanings.h"
+#include "model/sentence.h"
 #include <algorithm>
 
 namespace app {
@@ -12,6 +13,7 @@ using model::ErrorCode;
 using model::fail;
 using model::Id;
 using model::Result;
+using model::Sentence;
 using model::Thing;
 
 namespace {
@@ -24,8 +26,10 @@ Result<void> writeAllergens(Thing &thing, const QString &typed) {
             return name.key == word || name.words == word;
         });
         if (found == model::allergens().end())
-            return fail(ErrorCode::NotUnderstood,
-                        "Not one of the 14 allergens: " + word + ". For example gluten, milk, nuts. Kept.");
+            return fail(
+                ErrorCode::NotUnderstood,
+                Sentence::tr("Not one of the 14 allergens: {1}. For example gluten, milk, nuts. Kept.",
+                             {word}));
         facts.push_back({found->key, model::AllergenState::Contains, ""});
     }
     thing.allergens = std::move(facts);
@@ -126,7 +130,8 @@ std::vector<PageViewModel::FieldSpec> ContentsPage::thingFields(const Id &id) {
          writing("name",
                  [](Thing &t, const QString &typed) -> Result<void> {
                      if (typed.trimmed().isEmpty())
-                         return fail(ErrorCode::Missing, "A name is needed. The one before is kept.");
+                         return fail(ErrorCode::Missing,
+                                     Sentence::tr("A name is needed. The one before is kept."));
                      t.name = typed.trimmed().toStdString();
                      return {};
                  })},

@@ -1,6 +1,7 @@
 #include "app/pages/entries.h"
 #include "app/pages/upkeep_page.h"
 #include "model/due_dates.h"
+#include "model/sentence.h"
 #include <algorithm>
 
 /// The fields of the upkeep page: dates of one thing, and what the client chose.
@@ -10,6 +11,7 @@ using model::Case;
 using model::ErrorCode;
 using model::fail;
 using model::Result;
+using model::Sentence;
 using model::Thing;
 using model::UpkeepWishes;
 
@@ -52,8 +54,9 @@ PageViewModel::FieldSpec UpkeepPage::dayField(const char *key, const QString &la
                 if (!date)
                     return tl::unexpected(date.error());
                 if (*date && **date > m_session.today())
-                    return fail(ErrorCode::OutOfRange, "That day is still to come: " + typed.toStdString() +
-                                                           ". Not after today. Kept.");
+                    return fail(ErrorCode::OutOfRange,
+                                Sentence::tr("That day is still to come: {1}. Not after today. Kept.",
+                                             {typed.toStdString()}));
                 thingIn(r, id).*member = *date;
                 return {};
             }};

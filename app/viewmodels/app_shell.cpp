@@ -17,6 +17,7 @@
 #include "app/viewmodels/sentences.h"
 #include "app/viewmodels/visit_steps.h"
 #include "model/planning.h"
+#include "model/sentence.h"
 #include <QCoreApplication>
 #include <QDateTime>
 #include <QEvent>
@@ -24,6 +25,8 @@
 #include <utility>
 
 namespace app {
+
+using model::Sentence;
 namespace {
 
 QUrl screen(const char *name) {
@@ -266,18 +269,18 @@ void AppShell::undo() {
         say(tr("Undone: %1.").arg(refused));
         return;
     }
-    const auto undone =
-        m_session.hasClient()
-            ? m_session.undo()
-            : model::Result<QString>(model::fail(model::ErrorCode::Missing, "Nothing to undo."));
+    const auto undone = m_session.hasClient()
+                            ? m_session.undo()
+                            : model::Result<QString>(
+                                  model::fail(model::ErrorCode::Missing, Sentence::tr("Nothing to undo.")));
     say(undone ? tr("Undone: %1.").arg(*undone) : text(undone.error().sentence));
 }
 
 void AppShell::redo() {
-    const auto redone =
-        m_session.hasClient()
-            ? m_session.redo()
-            : model::Result<QString>(model::fail(model::ErrorCode::Missing, "Nothing to do again."));
+    const auto redone = m_session.hasClient()
+                            ? m_session.redo()
+                            : model::Result<QString>(model::fail(model::ErrorCode::Missing,
+                                                                 Sentence::tr("Nothing to do again.")));
     say(redone ? tr("Done again: %1.").arg(*redone) : text(redone.error().sentence));
 }
 

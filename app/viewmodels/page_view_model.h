@@ -4,6 +4,7 @@
 #include "app/viewmodels/form_model.h"
 #include "app/viewmodels/row_model.h"
 #include "app/viewmodels/shell_view_model.h"
+#include "model/sentence.h"
 #include <QVariantList>
 #include <QVariantMap>
 #include <map>
@@ -164,6 +165,10 @@ private:
 
 [[nodiscard]] inline QString text(const std::string &utf8) {
     return QString::fromStdString(utf8);
+}
+/// A sentence of a table of `model`, in the language of the window.
+[[nodiscard]] inline QString said(const std::string &sentence) {
+    return text(model::Sentence::tr(sentence));
 }
 
 } // namespace app
