@@ -55,6 +55,13 @@ void applyPreferences(Preferences &preferences, AppShell &shell) {
         [&preferences](const QString &name, const QString &value) { preferences.keep(name, value); });
 }
 
+/// The size that was kept, else the usual one; with its frame it must find room on the screen.
+QSize fitting(const QSize &kept) {
+    constexpr QSize usual(1280, 800), frame(8, 48);
+    return (kept.isValid() ? kept : usual)
+        .boundedTo(QGuiApplication::primaryScreen()->availableSize() - frame);
+}
+
 } // namespace
 
 int runWindow(int argc, char **argv, const WindowStart &start) {
@@ -77,12 +84,9 @@ int runWindow(int argc, char **argv, const WindowStart &start) {
     applyPreferences(preferences, shell);
     QVariantMap properties{
         {QStringLiteral("shell"), QVariant::fromValue(static_cast<ShellViewModel *>(&shell))}};
-    if (const QSize size =
-            preferences.windowSize().boundedTo(QGuiApplication::primaryScreen()->availableSize());
-        preferences.windowSize().isValid()) {
-        properties[QStringLiteral("width")] = size.width();
-        properties[QStringLiteral("height")] = size.height();
-    }
+    const QSize size = fitting(preferences.windowSize());
+    properties[QStringLiteral("width")] = size.width();
+    properties[QStringLiteral("height")] = size.height();
     engine.setInitialProperties(properties);
     engine.load(QUrl(QStringLiteral("qrc:/qt/qml/Feltmark/screens/Main.qml")));
     if (engine.rootObjects().isEmpty()) {

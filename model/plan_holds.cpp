@@ -1,6 +1,5 @@
 #include "model/plan_holds.h"
 #include "model/evaluate.h"
-#include "model/planning.h"
 #include "model/rule_words.h"
 #include "model/sentence.h"
 #include <algorithm>
@@ -40,22 +39,20 @@ std::string sentenceOf(const PlanProblem &built, const BrokenRule &broken) {
 
 } // namespace
 
-std::vector<std::string> brokenToday(const Case &record, const Findings &findings) {
-    if (!record.plan || record.plan->lines.empty())
-        return {};
+std::vector<std::string> brokenToday(const WhyLines &lines) {
     std::vector<std::string> told;
-    const auto built = planProblem(record, findings);
-    const auto shown =
-        built.and_then([&](const PlanProblem &of) { return shownPlacement(of, *record.plan); });
-    if (!shown)
-        return told;
-    auto all = brokenRules(built->problem, *shown);
+    auto all = brokenRules(lines.problem().problem, lines.shown());
     std::stable_partition(all.begin(), all.end(), doesHarm);
     for (std::size_t k = 0; k < all.size() && k < mostTold; ++k)
-        told.push_back(sentenceOf(*built, all[k]));
+        told.push_back(sentenceOf(lines.problem(), all[k]));
     if (all.size() > mostTold)
         told.push_back(Sentence::tr("And {1} more.", {std::to_string(all.size() - mostTold)}));
     return told;
+}
+
+std::vector<std::string> brokenToday(const Case &record, const Findings &findings) {
+    const auto lines = WhyLines::of(record, findings);
+    return lines ? brokenToday(*lines) : std::vector<std::string>{};
 }
 
 } // namespace model

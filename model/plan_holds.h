@@ -1,6 +1,7 @@
 #pragma once
 #include "model/case.h"
 #include "model/findings.h"
+#include "model/planning.h"
 #include <string>
 #include <vector>
 
@@ -10,5 +11,7 @@ namespace model {
 /// or a client was added that the plan did not know. Empty while it holds, without a plan, and where
 /// whyLine() says that it has other things or places.
 [[nodiscard]] std::vector<std::string> brokenToday(const Case &record, const Findings &findings);
+/// The same for a plan whose reasons are at hand.
+[[nodiscard]] std::vector<std::string> brokenToday(const WhyLines &lines);
 
 } // namespace model

@@ -54,6 +54,8 @@ public:
     /// Fails with Missing if there is no plan, or if things or places changed since it was made.
     [[nodiscard]] static Result<WhyLines> of(const Case &record, const Findings &findings);
     [[nodiscard]] Result<LineWhy> why(const Id &thing) const;
+    [[nodiscard]] const PlanProblem &problem() const { return m_built; }
+    [[nodiscard]] const Placement &shown() const { return m_shown; }
 
 private:
     WhyLines(const Case &record, PlanProblem built, Placement shown);

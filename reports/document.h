@@ -81,4 +81,12 @@ struct Document {
 }
 [[nodiscard]] std::string joined(const Text &text);
 
+/// The words of a caution, with "Caution: " before them.
+[[nodiscard]] Text cautionWords(const CautionBlock &block);
+/// What stands for the drawing itself: the names in it. The whole sentences (`words`) follow it in every
+/// medium.
+[[nodiscard]] std::string drawingName(const Figure &figure);
+/// The words under a drawing, with "Picture: " before them.
+[[nodiscard]] Text pictureWords(const Figure &figure);
+
 } // namespace reports

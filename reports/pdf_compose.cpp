@@ -1,5 +1,4 @@
 #include "reports/pdf_compose.h"
-#include "reports/prepare.h"
 #include <algorithm>
 #include <cmath>
 

@@ -2,6 +2,7 @@
 #include "reports/writers.h"
 #include <cerrno>
 #include <cstdlib>
+#include <dlfcn.h>
 #include <fcntl.h>
 #include <sys/stat.h>
 #include <system_error>
@@ -76,6 +77,17 @@ void flushFolder(const fs::path &folder) {
 }
 
 } // namespace
+
+void *fromLibrary(const char *library, const char *function) {
+    std::error_code none;
+    const fs::path programs = fs::read_symlink("/proc/self/exe", none).parent_path();
+    for (const fs::path &folder : {programs.parent_path(), programs.parent_path().parent_path()})
+        if (const fs::path file = folder / "lib/feltmark" / library; fs::exists(file, none)) {
+            void *loaded = ::dlopen(file.c_str(), RTLD_NOW | RTLD_LOCAL | RTLD_NODELETE);
+            return loaded ? ::dlsym(loaded, function) : nullptr;
+        }
+    return nullptr;
+}
 
 model::Error fileError(int error, const fs::path &path) {
     const std::string what = "\"" + path.string() + "\" was not written: ";

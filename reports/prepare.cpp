@@ -257,27 +257,6 @@ Result<Document> prepared(const Document &document, Links links) {
     return ready;
 }
 
-Text cautionWords(const CautionBlock &block) {
-    Text words{Run{"Caution: ", "", true, ""}};
-    words.insert(words.end(), block.text.begin(), block.text.end());
-    return words;
-}
-
-std::string drawingName(const Figure &figure) {
-    std::string names;
-    for (const Figure::Box &box : figure.boxes)
-        if (!box.label.empty())
-            names += (names.empty() ? "" : ", ") + box.label;
-    return names.empty() ? "Drawing. The words after it say the same."
-                         : "Drawing with the parts " + names + ". The words after it say the same.";
-}
-
-Text pictureWords(const Figure &figure) {
-    if (figure.words.empty())
-        return {};
-    return {Run{"Picture: ", "", true, ""}, Run{figure.words, "", false, ""}};
-}
-
 std::string spelledAddress(const std::string &link) {
     constexpr std::string_view mail = "mailto:";
     return link.starts_with(mail) ? link.substr(mail.size()) : link;

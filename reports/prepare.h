@@ -18,13 +18,6 @@ enum class Links {
 /// more or fewer cells than there are columns.
 [[nodiscard]] model::Result<Document> prepared(const Document &document, Links links);
 
-/// The words of a caution, with "Caution: " before them.
-[[nodiscard]] Text cautionWords(const CautionBlock &block);
-/// What stands for the drawing itself: the names in it. The whole sentences (`words`) follow it in every
-/// medium.
-[[nodiscard]] std::string drawingName(const Figure &figure);
-/// The words under a drawing, with "Picture: " before them.
-[[nodiscard]] Text pictureWords(const Figure &figure);
 /// An address as it is spelled: without "mailto:".
 [[nodiscard]] std::string spelledAddress(const std::string &link);
 

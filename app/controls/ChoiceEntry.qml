@@ -24,13 +24,17 @@ Column {
     readonly property int chosenIndex: entry.choices.indexOf(entry.value)
     readonly property string spokenLabel: Joined.joined([entry.label, entry.unavailable ? qsTr("unavailable. %1").arg(entry.unavailable) : "", entry.error ? qsTr("error: %1").arg(entry.error) : "", entry.heardNote], ",")
     readonly property string heardNote: entry.note.toLowerCase() === entry.value.toLowerCase() ? "" : entry.note
+    readonly property string hintToTell: group.hintTold || !Theme.hints ? "" : entry.hint
     signal chosen(string value)
 
     function focusField(): void {
         if (entry.few)
             group.focusRow(Math.max(0, entry.chosenIndex));
         else
-            opener.forceActiveFocus(Qt.TabFocusReason);
+            (opener.item as Item).forceActiveFocus(Qt.TabFocusReason);
+    }
+    function tellHint(reached: bool): void {
+        group.tellHint(reached);
     }
     function take(index: int): void {
         if (entry.unavailable)
@@ -42,6 +46,7 @@ Column {
         }
     }
 
+    onFewChanged: opener.show()
     objectName: "field"
     width: parent ? (parent as Item).width : implicitWidth
     spacing: Theme.gap / 2
@@ -114,7 +119,7 @@ Column {
                     text: row.modelData
                     chosen: row.index === entry.chosenIndex
                     activeFocusOnTab: row.activeFocus || row.index === group.tabStop
-                    Accessible.description: group.hintTold || !Theme.hints ? "" : entry.hint
+                    Accessible.description: entry.hintToTell
                     onActiveFocusChanged: group.tellHint(row.activeFocus)
                     onPicked: entry.take(row.index)
                     Keys.onDownPressed: group.step(row.index, 1)
@@ -125,28 +130,21 @@ Column {
             }
         }
     }
-    ActionButton {
+    Loader {
         id: opener
 
+        function show(): void {
+            if (entry.few)
+                opener.source = "";
+            else
+                opener.setSource("LongChoice.qml", {
+                        "entry": entry
+                    });
+        }
+
+        width: entry.width
         visible: !entry.few
-        wide: true
-        opensList: true
-        text: entry.value || qsTr("Not chosen")
-        unavailable: entry.unavailable
-        spokenName: qsTr("%1: %2, opens a list").arg(entry.spokenLabel).arg(text) // a button cannot take the role of a combo box in Qt 6.4
-        Accessible.description: group.hintTold || !Theme.hints ? "" : entry.hint
-        onActiveFocusChanged: group.tellHint(opener.activeFocus)
-        onActed: list.open()
-        Keys.onDownPressed: event => {
-            event.accepted = (event.modifiers & Qt.AltModifier) !== 0;
-            if (event.accepted)
-                clicked();
-        }
-        Keys.onPressed: event => {
-            event.accepted = list.isLetter(event) && !entry.unavailable;
-            if (event.accepted)
-                list.openAt(event.text);
-        }
+        Component.onCompleted: opener.show()
     }
     Notice {
         visible: entry.error !== ""
@@ -159,14 +157,6 @@ Column {
         text: entry.note
         soft: true
         silent: true
-    }
-    ChoiceList {
-        id: list
-
-        title: entry.label
-        choices: entry.few ? [] : entry.choices
-        chosenIndex: entry.chosenIndex
-        onTaken: index => entry.take(index)
     }
     Timer {
         id: telling

@@ -12,6 +12,8 @@
 #include <QPointer>
 #include <QRegularExpression>
 #include <algorithm>
+#include <map>
+#include <set>
 
 namespace app {
 
@@ -78,30 +80,34 @@ QString PlanPage::nameOf(const Id &thing) const {
 std::vector<ListRow> PlanPage::lineRows() const {
     std::vector<ListRow> rows;
     const bool fromRight = model::countsFromRight(planned());
+    std::map<std::string, std::vector<const PlanLine *>> linesOn;
+    for (const auto &line : planned().plan->lines)
+        linesOn[line.place.text].push_back(&line);
+    std::map<std::string, const Thing *> things;
+    for (const auto &thing : planned().things)
+        things[thing.id.text] = &thing;
+    std::set<std::string> decided;
+    for (const auto &overrule : planned().overrules)
+        decided.insert(overrule.thing.text);
     for (const auto &place : placeRows(planned())) {
-        std::vector<const PlanLine *> here;
-        for (const auto &line : planned().plan->lines)
-            if (line.place.text == place.key.toStdString())
-                here.push_back(&line);
+        auto &here = linesOn[place.key.toStdString()];
         std::ranges::sort(here, {}, &PlanLine::order);
         const QString where = placeName(planned(), {place.key.toStdString()});
         for (std::size_t i = 0; i < here.size(); ++i) {
-            const auto thing = std::ranges::find(planned().things, here[i]->thing, &Thing::id);
-            const bool overruled =
-                std::ranges::count(planned().overrules, here[i]->thing, &model::Overrule::thing) > 0;
+            const auto found = things.find(here[i]->thing.text);
+            const Thing *thing = found == things.end() ? nullptr : found->second;
+            const bool overruled = decided.contains(here[i]->thing.text);
             const QString at = sentence(countedOnShelf(i, fromRight));
             const QString mark = sentence(markWords(*here[i]));
-            const QString name = nameOf(here[i]->thing);
+            const QString name = thing ? text(thing->name) : QString();
+            QStringList spoken{name, at, mark, overruled ? tr("your decision") : QString()};
+            spoken.removeAll(QString());
             rows.push_back({.key = text(here[i]->thing.text),
                             .title = name,
-                            .amount = thing != planned().things.end() && thing->count
-                                          ? QString::number(*thing->count)
-                                          : QString(),
+                            .amount = thing && thing->count ? QString::number(*thing->count) : QString(),
                             .facts = tr("%1. %2.").arg(at, mark),
                             .flag = overruled ? tr("your decision") : QString(),
-                            .spoken = QStringList{name, at, mark, overruled ? tr("your decision") : QString()}
-                                          .filter(QRegularExpression(QStringLiteral(".")))
-                                          .join(QStringLiteral(". ")),
+                            .spoken = spoken.join(QStringLiteral(". ")),
                             .section = where});
         }
     }
@@ -119,8 +125,10 @@ void PlanPage::refresh() {
     m_rows.setRows(has ? lineRows() : std::vector<ListRow>{});
     m_whyThing = {};
     m_whys.reset();
+    if (has)
+        m_whys = model::WhyLines::of(planned(), m_session.planFindings());
     m_figures.reset();
-    m_broken = model::brokenToday(planned(), m_session.planFindings());
+    m_broken = m_whys && *m_whys ? model::brokenToday(**m_whys) : std::vector<std::string>{};
     dropStaleOffer();
     refreshKicker();
     if (!lineInHand())
@@ -197,8 +205,6 @@ void PlanPage::refreshWhy() {
     const std::size_t ofPage = rows.size();
     if (const PlanLine *line = lineInHand()) {
         if (m_whyThing != line->thing) {
-            if (!m_whys)
-                m_whys = model::WhyLines::of(planned(), m_session.planFindings());
             const auto why =
                 m_whys->and_then([&](const model::WhyLines &lines) { return lines.why(line->thing); });
             m_why = why ? std::optional(*why) : std::nullopt;

@@ -2,13 +2,13 @@ pragma ComponentBehavior: Bound
 import QtQuick
 import Feltmark
 
-// The first page: unlock, or make new records with passphrase and recovery code, or practise.
+// The first page: unlock, or make new records with passphrase and recovery code, or practise. What a start does not show is not made.
 PageView {
     id: page
 
     required property EntryViewModel entry
-    readonly property var groups: page.entry.groups
     readonly property string stage: page.entry.stage
+    readonly property UnlockStage unlocking: other.item as UnlockStage
 
     function errorOf(field: string): string {
         return page.stage === "setup" && page.entry.errorAt === field ? page.entry.error : "";
@@ -22,23 +22,17 @@ PageView {
             field.focusField();
     }
 
-    onStageChanged: if (page.stage === "code")
-        showCode.restart()
+    onStageChanged: other.show()
     opening: page.stage === "setup" ? what.text + " " + where.text : ""
     title: page.stage === "unlock" ? qsTr("Unlock the records") : page.stage === "code" ? qsTr("Recovery code") : qsTr("Make new records")
-    startsAt: page.stage === "unlock" ? unlockField.field : null
+    startsAt: page.unlocking ? page.unlocking.field : null
 
-    Timer {
-        id: showCode
-
-        interval: 0
-        onTriggered: codeLines.focusRow(0)
-    }
     Connections {
         target: page.entry
 
         function onWipe(): void {
-            unlockField.clear();
+            if (page.unlocking)
+                page.unlocking.clear();
             first.clear();
             second.clear();
         }
@@ -46,28 +40,21 @@ PageView {
             page.showRefused(at === "author" ? author : at === "first" ? first : second);
         }
     }
-    Column {
+    Loader {
+        id: other
+
+        function show(): void {
+            if (page.stage === "setup")
+                other.source = "";
+            else
+                other.setSource(page.stage === "unlock" ? "UnlockStage.qml" : "RecoveryCode.qml", {
+                        "entry": page.entry
+                    });
+        }
+
         width: parent ? (parent as Item).width : 0
-        visible: page.stage === "unlock"
-        spacing: 2 * Theme.gap
-
-        SecretEntry {
-            id: unlockField
-
-            label: qsTr("Passphrase or recovery code")
-            error: page.stage === "unlock" ? page.entry.error : ""
-            onAccepted: secret => page.entry.unlock(secret)
-        }
-        ActionButton {
-            text: page.entry.busy ? qsTr("Unlocking") : qsTr("Unlock")
-            primary: true
-            onActed: page.entry.unlock(unlockField.text)
-        }
-        ActionButton {
-            visible: page.entry.keyFileDamaged
-            text: qsTr("Use the copy of the key file")
-            onActed: page.entry.restoreKeyFile()
-        }
+        visible: page.stage !== "setup"
+        Component.onCompleted: other.show()
     }
     Column {
         width: parent ? (parent as Item).width : 0
@@ -114,33 +101,6 @@ PageView {
             text: qsTr("Make the records")
             primary: true
             onActed: page.entry.create(author.text, first.text, second.text)
-        }
-    }
-    Column {
-        width: parent ? (parent as Item).width : 0
-        visible: page.stage === "code"
-        spacing: 2 * Theme.gap
-
-        Words {
-            text: qsTr("Write these groups down and keep them away from this computer. They open the records when the passphrase is lost. They are shown only now.")
-        }
-        ReadingList {
-            id: codeLines
-
-            label: qsTr("Recovery code")
-            lines: page.groups.map((group, i) => qsTr("Group %1: %2").arg(i + 1).arg(group.split("").join(" ")))
-        }
-        TextEntry {
-            id: typedBack
-
-            label: qsTr("Type group %1 back").arg(page.entry.askedGroup)
-            error: page.stage === "code" ? page.entry.error : ""
-            onReturned: page.entry.confirm(typedBack.text)
-        }
-        ActionButton {
-            text: qsTr("The code is written down")
-            primary: true
-            onActed: page.entry.confirm(typedBack.text)
         }
     }
     ActionButton {

@@ -3,6 +3,7 @@
 #include <QCoreApplication>
 #include <QElapsedTimer>
 #include <QThread>
+#include <gtest/gtest.h>
 
 namespace layout {
 namespace {
@@ -144,6 +145,16 @@ bool settle(QQuickItem *root) {
         before = now;
     }
     return true;
+}
+
+void failOnWarnings() {
+    qInstallMessageHandler(
+        [](QtMsgType /*type*/, const QMessageLogContext & /*context*/, const QString &message) {
+            const bool isMeant = message.contains(QLatin1String("NoSuchPage.qml")); // the gallery asks for it
+            if (message.contains(QLatin1String("loop"), Qt::CaseInsensitive) ||
+                (message.contains(QLatin1String(".qml")) && !isMeant))
+                ADD_FAILURE() << message.toStdString();
+        });
 }
 
 } // namespace layout

@@ -12,4 +12,8 @@ namespace layout {
 /// Lets the window lay itself out until nothing moves any more. False if it never comes to rest.
 [[nodiscard]] bool settle(QQuickItem *root);
 
+/// From now on the running test fails at every warning of Qt about a file of the window: a loop in the
+/// layout, a part that cannot be made, an unknown property say so only there.
+void failOnWarnings();
+
 } // namespace layout

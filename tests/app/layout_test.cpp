@@ -151,15 +151,10 @@ INSTANTIATE_TEST_SUITE_P(
 
 } // namespace
 
-/// A layout that chases its own tail says so only here.
-void failOnLoops(QtMsgType /*type*/, const QMessageLogContext & /*context*/, const QString &message) {
-    EXPECT_FALSE(message.contains(QLatin1String("loop"), Qt::CaseInsensitive)) << message.toStdString();
-}
-
 int main(int argc, char **argv) {
     qputenv("QT_QPA_PLATFORM", "offscreen");
     qputenv("QT_QUICK_BACKEND", "software");
-    qInstallMessageHandler(failOnLoops);
+    layout::failOnWarnings();
     QGuiApplication application(argc, argv);
     QQuickStyle::setStyle(QStringLiteral("Basic"));
     app::installTextAccessible();

@@ -8,8 +8,10 @@
 #include <QMouseEvent>
 #include <QQuickStyle>
 #include <QQuickWindow>
+#include <QRegularExpression>
 #include <QtQml/qqmlextensionplugin.h>
 #include <algorithm>
+#include <ctime>
 #include <gmock/gmock.h>
 
 Q_IMPORT_QML_PLUGIN(FeltmarkPlugin)
@@ -157,6 +159,61 @@ TEST_P(Keys, areNotNeededForTheMenu) {
     EXPECT_TRUE(std::ranges::any_of(all, [](const QObject *o) { return o->property("opened").toBool(); }));
 }
 
+/// Processor time of this thread in milliseconds: what a busy machine adds is not ours.
+double spentMs() {
+    timespec spent{};
+    clock_gettime(CLOCK_THREAD_CPUTIME_ID, &spent);
+    return static_cast<double>(spent.tv_sec) * 1e3 + static_cast<double>(spent.tv_nsec) / 1e6;
+}
+
+class Speech : public Keys {
+protected:
+    /// What a screen reader says of the item that has the focus.
+    QString spoken() {
+        QQuickItem *item = window()->activeFocusItem();
+        const QAccessibleInterface *object = item ? QAccessible::queryAccessibleInterface(item) : nullptr;
+        return object ? object->text(QAccessible::Name) : QString();
+    }
+    void enterList() {
+        const QRegularExpression place(QStringLiteral("[0-9] of [0-9]"));
+        for (int tabs = 0; tabs < 60 && !place.match(spoken()).hasMatch(); ++tabs)
+            press(Qt::Key_Tab, Qt::NoModifier);
+        ASSERT_TRUE(place.match(spoken()).hasMatch()) << spoken().toStdString();
+    }
+    /// Milliseconds of processor from the key until other words are there to be spoken.
+    double timeOf(Qt::Key key) {
+        const QString before = spoken();
+        const double start = spentMs();
+        QKeyEvent event(QEvent::KeyPress, key, Qt::NoModifier);
+        QCoreApplication::sendEvent(window(), &event);
+        for (int turns = 0; turns < 20 && spoken() == before; ++turns)
+            QCoreApplication::processEvents();
+        EXPECT_NE(spoken().toStdString(), before.toStdString());
+        return spentMs() - start;
+    }
+};
+
+// 50 ms from the key to what a screen reader speaks, in a kitchen of 80 things.
+TEST_P(Speech, followsAKeyWithinFiftyMilliseconds) {
+    const auto clients = m_shell.session().caseload();
+    ASSERT_TRUE(clients.has_value());
+    const auto usual = std::ranges::find(*clients, std::string("DEMO-I"), &model::ClientSummary::code);
+    ASSERT_NE(usual, clients->end());
+    m_shell.goTo(QStringLiteral("open:") + QString::fromStdString(usual->id.text));
+    ASSERT_EQ(m_shell.session().record().things.size(), 80U);
+    window()->requestActivate();
+    for (const char *page : {"contents", "plan"}) {
+        m_shell.goTo(QString::fromLatin1(page));
+        ASSERT_TRUE(layout::settle(window()->contentItem()));
+        enterList();
+        double slowest = 0;
+        for (int presses = 0; presses < 60; ++presses)
+            slowest = std::max(slowest, timeOf(presses % 2 == 1 ? Qt::Key_Up : Qt::Key_Down));
+        RecordProperty(std::string("slowestMs-") + page, std::to_string(slowest));
+        EXPECT_LT(slowest, 50) << page;
+    }
+}
+
 class LongList : public Screens {};
 
 TEST_P(LongList, isWalkedByTheArrowsAcrossItsParts) {
@@ -195,6 +252,7 @@ TEST_P(LongList, isWalkedByTheArrowsAcrossItsParts) {
 
 INSTANTIATE_TEST_SUITE_P(TextSize, LongList, testing::Values(1));
 INSTANTIATE_TEST_SUITE_P(TextSize, Keys, testing::Values(1));
+INSTANTIATE_TEST_SUITE_P(TextSize, Speech, testing::Values(1));
 INSTANTIATE_TEST_SUITE_P(TextSizes, Screens, testing::Values(1, 2, 4));
 
 } // namespace
@@ -202,6 +260,7 @@ INSTANTIATE_TEST_SUITE_P(TextSizes, Screens, testing::Values(1, 2, 4));
 int main(int argc, char **argv) {
     qputenv("QT_QPA_PLATFORM", "offscreen");
     qputenv("QT_QUICK_BACKEND", "software");
+    layout::failOnWarnings();
     QGuiApplication application(argc, argv);
     QQuickStyle::setStyle(QStringLiteral("Basic"));
     app::installTextAccessible();

@@ -41,6 +41,12 @@ protected:
     fs::path folder;
 };
 
+TEST(Library, thatIsNotThereGivesNothing) {
+    EXPECT_EQ(fromLibrary("no_such_writer.so", "feltmarkComposePdf"), nullptr);
+    EXPECT_EQ(fromLibrary("pdf_writer.so", "noSuchFunction"), nullptr);
+    EXPECT_NE(fromLibrary("pdf_writer.so", "feltmarkComposePdf"), nullptr);
+}
+
 } // namespace
 
 TEST_F(WriteFile, writesForTheOwnerOnlyAndReplacesWhole) {
