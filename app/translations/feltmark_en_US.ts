@@ -65,9 +65,9 @@
     <name>Help</name>
     <message>
         <source>One line an appliance: oven: off, 180, 200. With more than one control: cooker: ring: off, 3; oven: off, 180.
-F2 or Return changes the one in hand, F9 reads all of them.</source>
+{correct} or Return changes the one in hand, {readBack} reads all of them.</source>
         <translation>One line an appliance: oven: off, 180, 200. With more than one control: stove: ring: off, 3; oven: off, 180.
-F2 or Return changes the one in hand, F9 reads all of them.</translation>
+{correct} or Return changes the one in hand, {readBack} reads all of them.</translation>
     </message>
     <message>
         <source>Colours, text size and keys. An empty key is switched off.</source>
@@ -127,6 +127,13 @@ A test that was not done: not tested, and why.</translation>
     <message>
         <source>text size, colours, keys</source>
         <translation>text size, colors, keys</translation>
+    </message>
+</context>
+<context>
+    <name>Sentence</name>
+    <message>
+        <source>more than one place is called {1}; name its unit too, for example larder, top shelf</source>
+        <translation>more than one place is called {1}; name its unit too, for example pantry, top shelf</translation>
     </message>
 </context>
 </TS>
