@@ -179,8 +179,6 @@ protected:
         app::translateModel(false);
         QCoreApplication::removeTranslator(&m_translator);
     }
-    OtherLanguage(const OtherLanguage &) = delete;
-    OtherLanguage &operator=(const OtherLanguage &) = delete;
 
     void see(const QString &text) {
         if (!text.trimmed().isEmpty())
