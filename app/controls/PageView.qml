@@ -1,5 +1,6 @@
 import QtQuick
 import Feltmark
+import "told.js" as Told
 
 // A page: small line, heading (takes the focus when the page opens), then two panes from 48 em, one column below that.
 // The right pane stays in sight while the left one scrolls, and scrolls by itself when it is longer than the window.
@@ -32,6 +33,8 @@ FocusScope {
     signal command(string name)
     signal stepsWanted
     signal menuWanted
+
+    Component.onCompleted: Told.forget()
 
     // Where the page begins: the heading, or what `startsAt` names (the passphrase of the first page).
     function focusStart(): void {

@@ -1,7 +1,6 @@
 pragma ComponentBehavior: Bound
 import QtQuick
 import Feltmark
-import "../controls/told.js" as Told
 
 // The window: steps at the left (from 60 em), the page, the message line. All keys of the shell are bound here.
 Window {
@@ -107,7 +106,6 @@ Window {
     function loadPage(): void {
         window.stepsOpen = false;
         window.closeDialogs();
-        Told.forget();
         if (window.shell.page === "")
             window.emptyPage();
         else
