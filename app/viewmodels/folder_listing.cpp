@@ -1,8 +1,10 @@
 #include "app/viewmodels/folder_listing.h"
+#include <QCollator>
 #include <QDateTime>
 #include <QDir>
 #include <QFileInfo>
 #include <QLocale>
+#include <algorithm>
 
 namespace app {
 namespace {
@@ -30,16 +32,27 @@ QString dayInWords(const QDateTime &at) {
     return QLocale().toString(at.date(), QStringLiteral("d MMMM yyyy"));
 }
 
+/// As the language sorts names; 9 stands before 10. Where no language is set, English: "C" sorts by bytes.
+QFileInfoList byName(QFileInfoList entries) {
+    const QLocale set;
+    QCollator order(set.language() == QLocale::C ? QLocale(QLocale::English) : set);
+    order.setCaseSensitivity(Qt::CaseInsensitive);
+    order.setNumericMode(true);
+    std::ranges::sort(entries, [&order](const QFileInfo &one, const QFileInfo &other) {
+        return order.compare(one.fileName(), other.fileName()) < 0;
+    });
+    return entries;
+}
+
 QFileInfoList foldersIn(const QDir &folder) {
-    return folder.entryInfoList(QDir::Dirs | QDir::NoDotAndDotDot,
-                                QDir::Name | QDir::IgnoreCase | QDir::LocaleAware);
+    return byName(folder.entryInfoList(QDir::Dirs | QDir::NoDotAndDotDot, QDir::NoSort));
 }
 
 QFileInfoList filesIn(const QDir &folder, const QStringList &kinds) {
     QStringList patterns;
     for (const QString &kind : kinds)
         patterns << QStringLiteral("*.") + kind;
-    return folder.entryInfoList(patterns, QDir::Files, QDir::Name | QDir::IgnoreCase | QDir::LocaleAware);
+    return byName(folder.entryInfoList(patterns, QDir::Files, QDir::NoSort));
 }
 
 } // namespace

@@ -47,6 +47,15 @@ TEST_F(Folder, showsTheWayUpThenFoldersThenFilesOfTheKinds) {
     EXPECT_THAT(rows[3].facts.toStdString(), HasSubstr("120 kilobytes, "));
 }
 
+TEST_F(Folder, countsInNamesAndLooksAtNoCapitals) {
+    put("shelf 10.jpg", "x");
+    put("Shelf 9.jpg", "x");
+    put("apples.png", "x");
+    m_listing.start(m_dir.path());
+    EXPECT_THAT(titles(), ElementsAre(HasSubstr("Up, to "), "Pictures", "apples.png", "drawer.png",
+                                      "Shelf 9.jpg", "shelf 10.jpg", "Shelf.JPG"));
+}
+
 TEST_F(Folder, showsEveryFileWhereNoKindIsAskedFor) {
     m_listing.setKinds({});
     m_listing.start(m_dir.path());

@@ -27,6 +27,7 @@ protected:
         m_shell.goTo(QStringLiteral("caseload"));
         EXPECT_TRUE(layout::settle(window()->contentItem()));
         QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
+        window()->grabWindow(); // the frame that frees their textures
     }
     QQuickWindow *window() { return qobject_cast<QQuickWindow *>(m_engine.rootObjects().value(0)); }
 
