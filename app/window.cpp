@@ -55,6 +55,13 @@ void applyPreferences(Preferences &preferences, AppShell &shell) {
         [&preferences](const QString &name, const QString &value) { preferences.keep(name, value); });
 }
 
+/// Texts ask for the usual font before their own: here it is the one that is loaded anyway.
+void useFontOfTheText(double scale) {
+    QFont body(QStringLiteral("Noto Sans"));
+    body.setPixelSize(qRound(18 * scale));
+    QGuiApplication::setFont(body);
+}
+
 /// The size that was kept, else the usual one; with its frame it must find room on the screen.
 QSize fitting(const QSize &kept) {
     constexpr QSize usual(1280, 800), frame(8, 48);
@@ -82,6 +89,7 @@ int runWindow(int argc, char **argv, const WindowStart &start) {
     if (start.demo)
         shell.openPracticeAtStart();
     applyPreferences(preferences, shell);
+    useFontOfTheText(shell.textScale());
     QVariantMap properties{
         {QStringLiteral("shell"), QVariant::fromValue(static_cast<ShellViewModel *>(&shell))}};
     const QSize size = fitting(preferences.windowSize());

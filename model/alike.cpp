@@ -34,12 +34,15 @@ double square(double x) {
 
 } // namespace
 
+Sizes::Sizes(const std::vector<ProblemItem> &items) {
+    for (const ProblemItem &item : items)
+        m_sizes.push_back({item.widthCm, item.heightCm});
+}
+
 double alike(const ProblemItem &a, const ProblemItem &b) {
-    constexpr double widthScaleCm = 1.0, heightScaleCm = 2.0, weightScale = 0.35, soundScale = 0.6;
-    constexpr double leastAlike = 0.05, farthestAlike = 6.0; // exp(-6.0 / 2) is under 0.05
-    const double size =
-        square((a.widthCm - b.widthCm) / widthScaleCm) + square((a.heightCm - b.heightCm) / heightScaleCm);
-    if (size > farthestAlike) // most pairs, and quicker to tell than words
+    constexpr double weightScale = 0.35, soundScale = 0.6, leastAlike = 0.05;
+    const double size = Sizes::distance({a.widthCm, a.heightCm}, {b.widthCm, b.heightCm});
+    if (size > Sizes::farthestAlike) // most pairs, and quicker to tell than words
         return 0.0;
     if (a.storage != b.storage)
         return 0.0;

@@ -94,9 +94,13 @@ MilliMinutes typeCost(const Problem &problem, int c) {
 }
 
 MilliMinutes pairCost(const Problem &problem, int i, int j) {
+    return pairCost(problem, i, j, alike(problem.items[i], problem.items[j]));
+}
+
+MilliMinutes pairCost(const Problem &problem, int i, int j, double measure) {
     const ProblemItem &a = problem.items[i];
     const ProblemItem &b = problem.items[j];
-    return toMilli(problem.weights.wrongPick * slip * alike(a, b) * (a.usesPerWeek + b.usesPerWeek) *
+    return toMilli(problem.weights.wrongPick * slip * measure * (a.usesPerWeek + b.usesPerWeek) *
                    severity(problem, a, b));
 }
 

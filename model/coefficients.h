@@ -55,6 +55,8 @@ struct ItemPlaceParts {
 
 /// Risk of a mix-up of two things that stand in the same place without marks, their meanings counted.
 [[nodiscard]] MilliMinutes pairCost(const Problem &problem, int i, int j);
+/// The same where their look-alike measure is known.
+[[nodiscard]] MilliMinutes pairCost(const Problem &problem, int i, int j, double measure);
 /// Chance in thousandths that code `a` is taken for code `b`; 1000 if neither is marked.
 [[nodiscard]] int confusionThousandths(const Problem &problem, int a, int b);
 /// [p][q] in quarters. The neighbour in a bay is the next place up or down by height; equal heights count by

@@ -32,15 +32,31 @@ std::set<int> codesInUse(const Placement &placement) {
     return codes;
 }
 
+MilliMinutes riskOf(const Problem &problem, const Placement &placement, int i, int j, int quarters) {
+    return quarters == 0 ? 0
+                         : pairRisk(pairCost(problem, i, j), quarters,
+                                    confusionThousandths(problem, placement.code[i], placement.code[j]));
+}
+
 MilliMinutes totalRisk(const Problem &problem, const Placement &placement) {
     const std::vector<std::vector<int>> near = nearQuarters(problem);
+    const Sizes sizes(problem.items);
     const int count = static_cast<int>(problem.items.size());
     MilliMinutes risk = 0;
     for (int i = 0; i < count; ++i)
         for (int j = i + 1; j < count; ++j)
-            if (const int quarters = near[placement.place[i]][placement.place[j]]; quarters > 0)
-                risk += pairRisk(pairCost(problem, i, j), quarters,
-                                 confusionThousandths(problem, placement.code[i], placement.code[j]));
+            if (!sizes.differ(i, j))
+                risk += riskOf(problem, placement, i, j, near[placement.place[i]][placement.place[j]]);
+    return risk;
+}
+
+MilliMinutes riskOfOne(const Problem &problem, const Placement &placement, int i) {
+    const std::vector<std::vector<int>> near = nearQuarters(problem);
+    MilliMinutes risk = 0;
+    for (int j = 0; j < static_cast<int>(problem.items.size()); ++j)
+        if (j != i)
+            risk += riskOf(problem, placement, std::min(i, j), std::max(i, j),
+                           near[placement.place[i]][placement.place[j]]);
     return risk;
 }
 
@@ -52,25 +68,26 @@ bool awkward(const Problem &problem, const ProblemItem &item, int p) {
 
 double wrongPicks(const Problem &problem, const Placement &placement) {
     const std::vector<std::vector<int>> near = nearQuarters(problem);
+    const Sizes sizes(problem.items);
     const int count = static_cast<int>(problem.items.size());
+    std::vector<double> share(count, 0.0); // of the uses of each that end with another thing
+    for (int i = 0; i < count; ++i)
+        for (int j = i + 1; j < count; ++j) {
+            const int quarters = sizes.differ(i, j) ? 0 : near[placement.place[i]][placement.place[j]];
+            if (quarters == 0)
+                continue;
+            const double taken = slip * alike(problem.items[i], problem.items[j]) * quarters / nearSame *
+                                 confusionThousandths(problem, placement.code[i], placement.code[j]) / 1000.0;
+            share[i] += taken;
+            share[j] += taken;
+        }
     double sum = 0;
-    for (int i = 0; i < count; ++i) {
-        double share = 0; // of the uses of i that end with another thing
-        for (int j = 0; j < count; ++j)
-            if (j != i && near[placement.place[i]][placement.place[j]] > 0)
-                share += slip * alike(problem.items[i], problem.items[j]) *
-                         near[placement.place[i]][placement.place[j]] / nearSame *
-                         confusionThousandths(problem, placement.code[std::min(i, j)],
-                                              placement.code[std::max(i, j)]) /
-                         1000.0;
-        sum += problem.items[i].usesPerWeek * std::min(share, 1.0);
-    }
+    for (int i = 0; i < count; ++i)
+        sum += problem.items[i].usesPerWeek * std::min(share[i], 1.0);
     return sum;
 }
 
-} // namespace
-
-Terms evaluate(const Problem &problem, const Placement &placement) {
+Terms withoutRisk(const Problem &problem, const Placement &placement) {
     Terms terms;
     for (int i = 0; i < static_cast<int>(problem.items.size()); ++i) {
         terms.unary += itemPlaceCost(problem, i, placement.place[i]);
@@ -83,7 +100,20 @@ Terms evaluate(const Problem &problem, const Placement &placement) {
         terms.place += placeCost(problem) * static_cast<MilliMinutes>(places.size() - 1);
     for (const int code : codesInUse(placement))
         terms.type += typeCost(problem, code);
+    return terms;
+}
+
+} // namespace
+
+Terms evaluate(const Problem &problem, const Placement &placement) {
+    Terms terms = withoutRisk(problem, placement);
     terms.risk = totalRisk(problem, placement);
+    return terms;
+}
+
+Terms evaluateAround(const Problem &problem, const Placement &placement, int i) {
+    Terms terms = withoutRisk(problem, placement);
+    terms.risk = riskOfOne(problem, placement, i);
     return terms;
 }
 

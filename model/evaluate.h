@@ -18,6 +18,9 @@ struct BrokenRule {
 
 /// Full recount of the objective, term by term, from nothing but the problem.
 [[nodiscard]] Terms evaluate(const Problem &problem, const Placement &placement);
+/// The same with the risk of no pairs but those with item `i`: where only its line changes, the difference of
+/// two of these is that of two full recounts.
+[[nodiscard]] Terms evaluateAround(const Problem &problem, const Placement &placement, int i);
 /// All hard rules that the placement breaks, in the order of items, then places, then pairs.
 [[nodiscard]] std::vector<BrokenRule> brokenRules(const Problem &problem, const Placement &placement);
 /// The rules that keep item `i` out of place `p`, whatever else stands there, "width" if it alone is too wide
@@ -34,6 +37,28 @@ struct BrokenRule {
 [[nodiscard]] bool isLearnt(const Problem &problem, int c);
 /// Look-alike measure 0..1 of two items.
 [[nodiscard]] double alike(const ProblemItem &a, const ProblemItem &b);
+
+/// Widths and heights of all items side by side: rules most pairs out without a look at the items.
+class Sizes {
+public:
+    struct Size {
+        double widthCm, heightCm;
+    };
+    static constexpr double farthestAlike = 6.0; // exp(-6.0 / 2) is under the least measure
+    static double distance(const Size &a, const Size &b) {
+        constexpr double widthScaleCm = 1.0, heightScaleCm = 2.0;
+        const double wide = (a.widthCm - b.widthCm) / widthScaleCm;
+        const double high = (a.heightCm - b.heightCm) / heightScaleCm;
+        return wide * wide + high * high;
+    }
+
+    explicit Sizes(const std::vector<ProblemItem> &items);
+    /// True if the two differ so much in size that their look-alike measure is 0.
+    [[nodiscard]] bool differ(int i, int j) const { return distance(m_sizes[i], m_sizes[j]) > farthestAlike; }
+
+private:
+    std::vector<Size> m_sizes;
+};
 
 /// Natural figures shown beside the total.
 struct NaturalFigures {

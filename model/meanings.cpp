@@ -5,6 +5,7 @@
 #include "model/sentence.h"
 #include "model/typed.h"
 #include <algorithm>
+#include <set>
 
 namespace model {
 namespace {
@@ -126,12 +127,13 @@ std::string meaningName(const std::string &meaning) {
 std::vector<std::string> meaningsTold(const Case &record, const std::vector<MeaningMark> &reserved) {
     std::vector<std::string> told;
     tellLimits(record, told);
+    std::set<std::string> carried;
+    for (const Thing &thing : record.things)
+        for (const std::string &meaning : meaningsOf(thing, record.diet))
+            carried.insert(meaning);
     for (const std::string &meaning : meaningsWanted(record)) {
         const bool marked = std::ranges::count(reserved, meaning, &MeaningMark::meaning) > 0;
-        const bool carried = std::ranges::any_of(record.things, [&](const Thing &thing) {
-            return std::ranges::count(meaningsOf(thing, record.diet), meaning) > 0;
-        });
-        if (carried && !marked)
+        if (carried.contains(meaning) && !marked)
             told.push_back(noMarkLeft(record, meaning));
     }
     return told;

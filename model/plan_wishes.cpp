@@ -249,20 +249,23 @@ std::string PlanFigure::words() const {
     return typed::words(value, 1);
 }
 
+std::vector<PlanFigure> figuresOf(const Problem &problem, const Placement &shown) {
+    const NaturalFigures figures = naturalFigures(problem, shown);
+    return {{Sentence::tr("Wrong picks a week, at most one a use"), figures.wrongPicksPerWeek},
+            {Sentence::tr("Awkward reaches a week"), figures.awkwardReachesPerWeek},
+            {Sentence::tr("Metres walked a week"), figures.metresPerWeek},
+            {Sentence::tr("Kinds of marks to learn"), static_cast<double>(figures.markerTypes)},
+            {Sentence::tr("Things marked"), static_cast<double>(figures.marked)},
+            {Sentence::tr("Things moved"), static_cast<double>(figures.moved)},
+            {Sentence::tr("Units for each group"), figures.baysPerGroup}};
+}
+
 Result<std::vector<PlanFigure>> figuresOf(const Case &record, const Findings &findings) {
     if (!record.plan || record.plan->lines.empty())
         return fail(ErrorCode::Missing, Sentence::tr("There is no plan yet. Plan first."));
     return planProblem(record, findings).and_then([&](const PlanProblem &built) {
         return shownPlacement(built, *record.plan).map([&](const Placement &shown) {
-            const NaturalFigures figures = naturalFigures(built.problem, shown);
-            return std::vector<PlanFigure>{
-                {Sentence::tr("Wrong picks a week, at most one a use"), figures.wrongPicksPerWeek},
-                {Sentence::tr("Awkward reaches a week"), figures.awkwardReachesPerWeek},
-                {Sentence::tr("Metres walked a week"), figures.metresPerWeek},
-                {Sentence::tr("Kinds of marks to learn"), static_cast<double>(figures.markerTypes)},
-                {Sentence::tr("Things marked"), static_cast<double>(figures.marked)},
-                {Sentence::tr("Things moved"), static_cast<double>(figures.moved)},
-                {Sentence::tr("Units for each group"), figures.baysPerGroup}};
+            return figuresOf(built.problem, shown);
         });
     });
 }

@@ -37,6 +37,8 @@ struct PlanFigure {
 /// Wrong picks, awkward reaches, metres, marks to learn, things marked, things moved, units a group. Fails
 /// with Missing where there is no plan, or it holds not all things.
 [[nodiscard]] Result<std::vector<PlanFigure>> figuresOf(const Case &record, const Findings &findings);
+/// The same of a problem that is built already.
+[[nodiscard]] std::vector<PlanFigure> figuresOf(const Problem &problem, const Placement &shown);
 
 /// What a plan by other weights would be, beside the shown one.
 struct SideBySide {

@@ -126,7 +126,7 @@ std::vector<LineReason::Term> differences(const Problem &problem, const Placemen
     Placement changed = placement;
     changed.place[i] = other.place;
     changed.code[i] = other.code;
-    const Terms before = evaluate(problem, placement), after = evaluate(problem, changed);
+    const Terms before = evaluateAround(problem, placement, i), after = evaluateAround(problem, changed, i);
     std::vector<LineReason::Term> terms;
     addPlaceTerms(problem, i, placement.place[i], other.place, terms);
     terms.push_back({"group", after.bay - before.bay});

@@ -3,6 +3,7 @@
 #include "model/evaluate.h"
 #include <algorithm>
 #include <map>
+#include <numeric>
 #include <string>
 #include <utility>
 
@@ -19,15 +20,13 @@ private:
     std::map<Key, int> m_numbers;
 };
 
-/// Both ways round, in order, so that a pair is found quickly.
-std::vector<std::pair<int, int>> apartBothWays(const Problem &problem) {
-    std::vector<std::pair<int, int>> all;
-    for (const auto &[i, j] : problem.apart) {
-        all.emplace_back(i, j);
-        all.emplace_back(j, i);
-    }
-    std::sort(all.begin(), all.end());
-    return all;
+/// In the order in which pairs are walked.
+std::vector<std::pair<int, int>> firstBeforeSecond(std::vector<std::pair<int, int>> pairs) {
+    for (auto &[i, j] : pairs)
+        if (j < i)
+            std::swap(i, j);
+    std::sort(pairs.begin(), pairs.end());
+    return pairs;
 }
 
 } // namespace
@@ -86,21 +85,30 @@ void SearchTables::numberItems(const Problem &problem) {
 }
 
 void SearchTables::findLookAlikes(const Problem &problem) {
-    const auto apartPairs = apartBothWays(problem);
-    for (int i = 0; i < items; ++i) {
-        m_first.push_back(static_cast<int>(m_lookAlikes.size()));
-        for (int j = 0; j < items; ++j) {
-            const double measure = i == j ? 0.0 : alike(problem.items[i], problem.items[j]);
-            const bool apart = std::binary_search(apartPairs.begin(), apartPairs.end(), std::pair{i, j});
-            if (measure > 0.0 || apart)
-                m_lookAlikes.push_back({j, pairCost(problem, i, j), measure >= alikeForbidsSameCode, apart});
+    const auto apartPairs = firstBeforeSecond(problem.apart);
+    const Sizes sizes(problem.items);
+    std::vector<std::vector<LookAlike>> rows(items);
+    auto nextApart = apartPairs.begin();
+    for (int i = 0; i < items; ++i)
+        for (int j = i + 1; j < items; ++j) {
+            const double measure = sizes.differ(i, j) ? 0.0 : alike(problem.items[i], problem.items[j]);
+            nextApart = std::find_if(nextApart, apartPairs.end(), [&](const auto &pair) {
+                return pair >= std::pair{i, j};
+            });
+            const bool apart = nextApart != apartPairs.end() && *nextApart == std::pair{i, j};
+            if (measure == 0.0 && !apart)
+                continue;
+            const MilliMinutes cost = pairCost(problem, i, j, measure);
+            rows[i].push_back({j, cost, measure >= alikeForbidsSameCode, apart});
+            rows[j].push_back({i, cost, measure >= alikeForbidsSameCode, apart});
         }
-    }
-    m_first.push_back(static_cast<int>(m_lookAlikes.size()));
-    for (int i = 0; i < items; ++i) {
-        mostRisk.push_back(0);
-        for (const LookAlike &other : lookAlikes(i))
-            mostRisk[i] += other.cost;
+    m_first.push_back(0);
+    for (const std::vector<LookAlike> &row : rows) {
+        m_lookAlikes.insert(m_lookAlikes.end(), row.begin(), row.end());
+        m_first.push_back(static_cast<int>(m_lookAlikes.size()));
+        mostRisk.push_back(
+            std::accumulate(row.begin(), row.end(), MilliMinutes{0},
+                            [](MilliMinutes sum, const LookAlike &other) { return sum + other.cost; }));
     }
 }
 

@@ -10,6 +10,7 @@ Window {
     readonly property bool railShown: Theme.em(window.width) >= 60 && !window.shell.locked && window.shell.hasSteps
     readonly property PageView view: loader.item as PageView
     property bool stepsOpen: false
+    property bool shown: false // from the first frame on
     readonly property PanesView panes: panesLoader.item as PanesView
 
     // What opens over the page is made after the first frame or at the first call: it takes as long to make as the page.
@@ -71,7 +72,7 @@ Window {
             to = (to + by + 3) % 3;
         window.stepsOpen = to === 0 && !window.railShown;
         if (to === 0)
-            (window.railShown ? railSteps : narrowSteps).focusHere();
+            ((window.railShown ? railLoader : narrowLoader).item as StepsPane).focusHere();
         else if (to === 1)
             window.focusPage();
         else
@@ -99,6 +100,14 @@ Window {
         if (window.panes)
             window.panes.close();
     }
+    // Steps are made when they are shown the first time.
+    function makeSteps(into: Loader, aside: bool): void {
+        if (!into.item)
+            into.setSource("../controls/StepsPane.qml", {
+                    "shell": window.shell,
+                    "aside": aside
+                });
+    }
     function emptyPage(): void {
         loader.source = "";
         holder.forceActiveFocus(); // silent: another page may follow at once; if none does, rescue goes on from here
@@ -123,12 +132,22 @@ Window {
         rescue.restart()
     onActiveChanged: if (window.active)
         arrived.restart()
+    onFrameSwapped: if (!window.shown)
+        afterFirstFrame.start()
     onClosing: {
         window.shell.leaving();
         if (window.panes)
             window.panes.closePartner();
     }
-    Component.onCompleted: window.loadPage()
+    onStepsOpenChanged: if (window.stepsOpen)
+        window.makeSteps(narrowLoader, false)
+    onRailShownChanged: if (window.railShown)
+        window.makeSteps(railLoader, true)
+    Component.onCompleted: {
+        if (window.railShown)
+            window.makeSteps(railLoader, true);
+        window.loadPage();
+    }
 
     Binding {
         target: Theme
@@ -173,7 +192,7 @@ Window {
         }
     }
     Repeater {
-        model: window.shell.keys
+        model: window.shown ? window.shell.keys : null // no key comes before there is something to see
 
         Item {
             id: command
@@ -197,6 +216,12 @@ Window {
         id: holder
     }
     Timer {
+        id: afterFirstFrame
+
+        interval: 0
+        onTriggered: window.shown = true
+    }
+    Timer {
         id: arrived
 
         interval: 150
@@ -207,9 +232,8 @@ Window {
 
         interval: 50
         onTriggered: {
-            const here = railSteps.hereRow();
-            if (here)
-                railScroll.reveal(here);
+            if (railLoader.pane)
+                railLoader.pane.revealHere();
         }
     }
     // What had the focus is gone or hidden: back to the page, so that no key falls on nothing.
@@ -267,40 +291,14 @@ Window {
                 color: Theme.line
             }
         }
-        PageScroll {
-            id: railScroll
+        Loader {
+            id: railLoader
+
+            readonly property StepsPane pane: railLoader.item as StepsPane
 
             anchors.fill: parent
             anchors.rightMargin: Theme.cardEdge
-            contentHeight: railColumn.implicitHeight + 3 * Theme.gap
-
-            Column {
-                id: railColumn
-
-                x: 2 * Theme.gap
-                y: 2 * Theme.gap
-                width: rail.width - 5 * Theme.gap
-                spacing: Theme.gap
-
-                Heading {
-                    visible: text !== ""
-                    leftPadding: Theme.gap
-                    text: window.shell.clientName
-                }
-                Words {
-                    visible: text !== ""
-                    leftPadding: Theme.gap
-                    text: window.shell.clientLine
-                    small: true
-                    soft: true
-                }
-                StepList {
-                    id: railSteps
-
-                    model: window.shell.steps
-                    onOpened: key => window.shell.goTo(key)
-                }
-            }
+            onLoaded: showStep.restart()
         }
     }
     Item {
@@ -337,34 +335,17 @@ Window {
             level: 1
             text: qsTr("The page %1 cannot be shown. Go on with another: %2.").arg(window.shell.pageTitle).arg(window.shell.keys.keyOf("goTo"))
         }
-        PageScroll {
+        Loader {
+            id: narrowLoader
+
             anchors.fill: parent
             visible: window.stepsOpen
-            contentHeight: narrowColumn.implicitHeight + 2 * narrowColumn.y
-
-            Column {
-                id: narrowColumn
-
-                x: Math.max(2 * Theme.gap, Theme.ringRoom)
-                y: x
-                width: pageArea.width - 2 * x - 3 * Theme.gap
-                spacing: 2 * Theme.gap
-
-                ActionButton {
-                    visible: message.narrow
-                    text: qsTr("Menu")
-                    focusPolicy: Qt.NoFocus
-                    activeFocusOnTab: false
-                    Accessible.ignored: true
-                    onActed: window.actions.menu()
-                }
-                StepList {
-                    id: narrowSteps
-
-                    model: window.shell.steps
-                    onOpened: key => window.shell.goTo(key)
-                }
-            }
+            onLoaded: (narrowLoader.item as StepsPane).menuWanted.connect(() => window.actions.menu())
+        }
+        Binding {
+            target: narrowLoader.item
+            property: "showsMenu"
+            value: message.narrow
         }
     }
     Notifier {

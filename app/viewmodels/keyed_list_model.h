@@ -20,7 +20,8 @@ public:
     [[nodiscard]] const std::vector<Row> &rows() const { return m_rows; }
 
     void setRows(std::vector<Row> rows) {
-        removeMissing(rows);
+        if (!std::ranges::equal(rows, m_rows, {}, &Row::key, &Row::key))
+            removeMissing(rows);
         if (m_rows.empty() && !rows.empty()) {
             beginInsertRows({}, 0, static_cast<int>(rows.size()) - 1);
             m_rows = std::move(rows);

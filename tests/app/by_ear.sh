@@ -88,6 +88,9 @@ program=$1
 shift
 mkdir -p "$logs"
 scripts=("$@")
+for script in "${scripts[@]}"; do
+    [ -r "$script" ] || { echo "by_ear.sh: no script $script" >&2; exit 2; }
+done
 [ ${#scripts[@]} -gt 0 ] || mapfile -t scripts < <(ls -S "$here"/hear/*.txt "$here"/axtree/*.txt | grep -v /hear/job.txt)
 [ ${#scripts[@]} -gt 0 ] || { echo "by_ear.sh: no scripts" >&2; exit 1; }
 printf '%s\0' "${scripts[@]}" | xargs -0 -P "$at_once" -n 1 "$0" --one "$program"
