@@ -1,6 +1,7 @@
 #include "app/window.h"
 #include "app/accessible_text.h"
 #include "app/calm_events.h"
+#include "app/desktop_colours.h"
 #include "app/local_words.h"
 #include "app/page_image_provider.h"
 #include "app/preferences.h"
@@ -41,12 +42,14 @@ std::unique_ptr<QTranslator> speakAsKept(const Preferences &preferences) {
     return translator;
 }
 
-/// As it was chosen; what was not, as the desktop is.
+/// As it was chosen; what was not, as the desktop is, its colours also when they change later.
 void applyPreferences(Preferences &preferences, AppShell &shell) {
     SettingsViewModel &settings = shell.settings();
-    settings.setDesktop(
-        themeOf(QGuiApplication::palette()),
-        textScaleOf(QGuiApplication::font(), QGuiApplication::primaryScreen()->logicalDotsPerInch()));
+    const double scale =
+        textScaleOf(QGuiApplication::font(), QGuiApplication::primaryScreen()->logicalDotsPerInch());
+    settings.setDesktop(themeOf(QGuiApplication::palette()), scale);
+    QObject::connect(new DesktopColours(&settings), &DesktopColours::changed, &settings,
+                     [&settings, scale](const QString &theme) { settings.setDesktop(theme, scale); });
     if (preferences.value(QStringLiteral("language")).isEmpty())
         settings.showLanguage(languageOf(QLocale::system().name()));
     settings.restore([&preferences](const QString &name) { return preferences.value(name); });

@@ -1,4 +1,5 @@
 #include "app/accessible_text.h"
+#include "app/desktop_colours.h"
 #include "model/demo.h"
 #include "real_screens.h"
 #include <QAccessible>
@@ -6,6 +7,7 @@
 #include <QImage>
 #include <QKeyEvent>
 #include <QMouseEvent>
+#include <QPalette>
 #include <QQuickStyle>
 #include <QQuickWindow>
 #include <QRegularExpression>
@@ -254,6 +256,20 @@ INSTANTIATE_TEST_SUITE_P(TextSize, LongList, testing::Values(1));
 INSTANTIATE_TEST_SUITE_P(TextSize, Keys, testing::Values(1));
 INSTANTIATE_TEST_SUITE_P(TextSize, Speech, testing::Values(1));
 INSTANTIATE_TEST_SUITE_P(TextSizes, Screens, testing::Values(1, 2, 4));
+
+TEST(Preferences, followTheDesktopWhenItTakesOtherColours) {
+    app::ShellViewModel shell;
+    app::SettingsViewModel settings(&shell);
+    const app::DesktopColours colours;
+    QObject::connect(&colours, &app::DesktopColours::changed, &settings,
+                     [&settings](const QString &theme) { settings.setDesktop(theme, 1); });
+    const QPalette before = QGuiApplication::palette();
+    QGuiApplication::setPalette(QPalette(QColor("#2a2a2a")));
+    EXPECT_EQ(shell.themeMode(), "dark");
+    settings.edit("theme", "High contrast, light");
+    QGuiApplication::setPalette(before);
+    EXPECT_EQ(shell.themeMode(), "paper") << "what was chosen stays";
+}
 
 } // namespace
 
