@@ -150,6 +150,7 @@ void Session::closeClient() {
     m_sharing.reset();
     m_sharingTrouble.clear();
     m_together.reset();
+    m_whys.reset();
     m_findings = {};
     m_done.clear();
     m_undone.clear();
@@ -242,6 +243,7 @@ Result<void> Session::saveOne(const Case &before, const Case &after, const std::
 
 void Session::take(Case record) {
     m_together.reset();
+    m_whys.reset();
     m_record = std::move(record);
     m_findings = model::findingsOf(*m_record, today());
     emit changed();

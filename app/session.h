@@ -2,6 +2,7 @@
 #include "model/case.h"
 #include "model/findings.h"
 #include "model/lexicon.h"
+#include "model/planning.h"
 #include "model/shared_kitchen.h"
 #include "model/store.h"
 #include "model/together.h"
@@ -56,6 +57,8 @@ public:
     /// What the plan goes by: of both where the kitchen is shared, else the record and its findings.
     [[nodiscard]] const model::Case &planRecord() const;
     [[nodiscard]] const model::Findings &planFindings() const;
+    /// The reasons of the plan that is shown. Fails as WhyLines::of().
+    [[nodiscard]] const model::Result<model::WhyLines> &planWhys() const;
     /// What the two need against each other; empty where no kitchen is shared.
     [[nodiscard]] std::vector<std::string> clashes() const;
     /// The record for papers of the client in hand: labels of a shared plan in a medium that she reads.
@@ -133,7 +136,8 @@ private:
     std::optional<model::Case> m_other; // with whom the kitchen is shared, as saved
     Sharing m_sharing;
     QString m_sharingTrouble;
-    mutable std::optional<model::Together> m_together; // worked out once a change
+    mutable std::optional<model::Together> m_together; // worked out once a change, as are the reasons
+    mutable std::optional<model::Result<model::WhyLines>> m_whys;
     model::Findings m_findings;
     std::vector<Step> m_done, m_undone;
     std::map<QString, QString> m_drafts;

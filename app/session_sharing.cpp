@@ -105,6 +105,12 @@ const model::Findings &Session::planFindings() const {
     return both ? both->findings : m_findings;
 }
 
+const Result<model::WhyLines> &Session::planWhys() const {
+    if (!m_whys)
+        m_whys = model::WhyLines::of(planRecord(), planFindings());
+    return *m_whys;
+}
+
 std::vector<std::string> Session::clashes() const {
     const auto *both = together();
     return both ? both->clashes : std::vector<std::string>();

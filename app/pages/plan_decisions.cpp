@@ -206,8 +206,8 @@ void PlanPage::forgetOverrule() {
 QString PlanPage::figuresInWords() {
     if (!m_figures) {
         QStringList words;
-        if (m_whys && *m_whys)
-            for (const auto &figure : model::figuresOf((*m_whys)->problem().problem, (*m_whys)->shown()))
+        if (const auto &lines = m_session.planWhys())
+            for (const auto &figure : model::figuresOf(lines->problem().problem, lines->shown()))
                 words << tr("%1: %2").arg(text(figure.name), text(figure.words()));
         m_figures = words.join(QStringLiteral(". "));
     }

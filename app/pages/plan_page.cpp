@@ -124,11 +124,9 @@ void PlanPage::refresh() {
                    : std::vector<reports::Label>();
     m_rows.setRows(has ? lineRows() : std::vector<ListRow>{});
     m_whyThing = {};
-    m_whys.reset();
-    if (has)
-        m_whys = model::WhyLines::of(planned(), m_session.planFindings());
     m_figures.reset();
-    m_broken = m_whys && *m_whys ? model::brokenToday(**m_whys) : std::vector<std::string>{};
+    m_broken =
+        has && m_session.planWhys() ? model::brokenToday(*m_session.planWhys()) : std::vector<std::string>{};
     dropStaleOffer();
     refreshKicker();
     if (!lineInHand())
@@ -205,8 +203,8 @@ void PlanPage::refreshWhy() {
     const std::size_t ofPage = rows.size();
     if (const PlanLine *line = lineInHand()) {
         if (m_whyThing != line->thing) {
-            const auto why =
-                m_whys->and_then([&](const model::WhyLines &lines) { return lines.why(line->thing); });
+            const auto why = m_session.planWhys().and_then(
+                [&](const model::WhyLines &lines) { return lines.why(line->thing); });
             m_why = why ? std::optional(*why) : std::nullopt;
             m_whyThing = line->thing;
             if (!why)

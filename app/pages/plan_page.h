@@ -72,8 +72,6 @@ private:
 
     QString m_row;
     std::vector<reports::Label> m_labels;
-    std::optional<model::Result<model::WhyLines>>
-        m_whys; // of the plan that is shown, once they are asked for
     std::optional<QString> m_figures;
     std::vector<std::string> m_broken; // rules of today that the shown plan breaks
     model::Id m_whyThing;              // whose reasons m_why holds
