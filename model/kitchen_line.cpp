@@ -159,8 +159,10 @@ int usualPlaces(UnitKind kind) {
 Result<UnitSaid> unitFrom(const std::string &text, std::vector<Word> all) {
     UnitSaid said;
     said.places = 0;
-    const auto kind = kindOf(all);
+    // Without "3 drawers", which say what is in it: a freezer with drawers is no drawer unit.
+    const auto withNumbers = all;
     takeNumbers(all, said);
+    const auto named = kindOf(all), kind = named ? named : kindOf(withNumbers);
     while (!all.empty() && (all.back().low == "with" || all.back().low == "and" || all.back().low == "has"))
         all.pop_back();
     if (!kind)

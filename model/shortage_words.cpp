@@ -6,6 +6,7 @@
 #include <cmath>
 #include <map>
 #include <optional>
+#include <string_view>
 
 namespace model {
 namespace {
@@ -63,7 +64,7 @@ std::string needed(const Largest &item, std::int64_t width) {
                     : Sentence::tr("up to {1}", {centimetres(width)});
 }
 
-/// Why a place will not do: "too low in clear height (needs 29.0 cm)".
+/// Why a place will not do: "too low in clear height (needs 29 cm)".
 std::string objection(const Largest &item, const std::string &rule) {
     if (rule == "height")
         return Sentence::tr("not high enough inside ({1})",
@@ -168,7 +169,7 @@ std::string where(const Problem &problem, const std::vector<int> &items,
     return all;
 }
 
-/// "rice and flour need 40.0 cm"
+/// "rice and flour need 40 cm"
 std::string needs(const Problem &problem, const std::vector<int> &items) {
     const std::string names = itemNames(problem, items), width = centimetres(widthNeeded(problem, items));
     return items.size() == 1 ? Sentence::tr("{1} needs {2}", {names, width})
@@ -201,13 +202,22 @@ std::string listed(const std::vector<std::string> &names) {
 
 std::string centimetres(std::int64_t thousandths) {
     const std::int64_t tenths = (thousandths + 50) / 100;
+    if (tenths % 10 == 0)
+        return Sentence::tr("{1} cm", {std::to_string(tenths / 10)});
     return Sentence::tr("{1}.{2} cm", {std::to_string(tenths / 10), std::to_string(tenths % 10)});
 }
 
 std::string placeNames(const Problem &problem, const std::vector<int> &places) {
+    constexpr std::string_view between = ", ";
     std::vector<std::string> names;
-    for (const int p : places)
-        names.push_back(problem.places[p].name);
+    std::string unitBefore;
+    for (const int p : places) {
+        const std::string &name = problem.places[p].name;
+        const std::size_t end = name.rfind(between);
+        const std::string unit = end == std::string::npos ? "" : name.substr(0, end);
+        names.push_back(!unit.empty() && unit == unitBefore ? name.substr(end + between.size()) : name);
+        unitBefore = unit;
+    }
     return listed(names);
 }
 

@@ -30,6 +30,21 @@ TEST(UnitLine, isReadInTheOrderOfTheWalk) {
     EXPECT_EQ(units->units.at(6).unit.width->value.value, 60);
 }
 
+TEST(UnitLine, whatIsInItDoesNotSayWhatItIs) {
+    const auto units =
+        parseUnits("freezer 3 drawers, fridge two shelves, base cupboard by the door 2 drawers, "
+                   "3 drawers by the sink, worktop 1 shelf, trolley 3 drawers");
+    ASSERT_TRUE(units) << units.error().sentence;
+    ASSERT_EQ(units->units.size(), 6U);
+    EXPECT_EQ(units->units.at(0).unit.kind, UnitKind::Freezer);
+    EXPECT_EQ(units->units.at(0).places, 3);
+    EXPECT_EQ(units->units.at(1).unit.kind, UnitKind::Fridge);
+    EXPECT_EQ(units->units.at(2).unit.kind, UnitKind::BaseCupboard);
+    EXPECT_EQ(units->units.at(3).unit.kind, UnitKind::DrawerStack) << "nothing else says it";
+    EXPECT_EQ(units->units.at(4).unit.kind, UnitKind::Worktop);
+    EXPECT_EQ(units->units.at(5).unit.kind, UnitKind::Rack);
+}
+
 TEST(UnitLine, turnsACorner) {
     const auto units = parseUnits("larder, then the corner; worktop, base cupboard in the corner, fridge");
     ASSERT_TRUE(units) << units.error().sentence;

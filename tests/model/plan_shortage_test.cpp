@@ -1,4 +1,5 @@
 #include "model/shelf_flow.h"
+#include "model/shortage_words.h"
 #include "model/solve.h"
 #include "tests/model/exhaustive.h"
 #include "tests/model/random_kitchen.h"
@@ -24,6 +25,15 @@ SolveOptions quick() {
     return options;
 }
 
+TEST(Shortages, nameAUnitOnceForItsShelves) {
+    Problem problem = workedKitchen();
+    problem.places[shelfA].name = "larder by the door, top shelf";
+    problem.places[shelfB].name = "larder by the door, bottom shelf";
+    EXPECT_EQ(placeNames(problem, {shelfA, shelfB}), "larder by the door, top shelf and bottom shelf");
+    problem.places[shelfB].name = "worktop";
+    EXPECT_EQ(placeNames(problem, {shelfA, shelfB}), "larder by the door, top shelf and worktop");
+}
+
 // Worked example 5: 24 cm needed, 15 there; by hand.
 TEST(Shortages, sayNeedAndHaveWhereOneShelfIsTooNarrow) {
     Problem problem = workedKitchen();
@@ -37,8 +47,8 @@ TEST(Shortages, sayNeedAndHaveWhereOneShelfIsTooNarrow) {
     EXPECT_THAT(all[0].haveCm, Optional(15.0));
     EXPECT_THAT(all[0].items, ElementsAre(salt, sugar, vinegar));
     EXPECT_THAT(all[0].places, ElementsAre(shelfA));
-    EXPECT_THAT(all[0].sentence, AllOf(HasSubstr("salt, sugar and vinegar"), HasSubstr("24.0 cm"),
-                                       HasSubstr("15.0 cm"), HasSubstr("within reach"), HasSubstr("9.0 cm")));
+    EXPECT_THAT(all[0].sentence, AllOf(HasSubstr("salt, sugar and vinegar"), HasSubstr("24 cm"),
+                                       HasSubstr("15 cm"), HasSubstr("within reach"), HasSubstr("9 cm")));
 }
 
 TEST(Shortages, nameTheRulesThatExcludeEachPlace) {
@@ -51,7 +61,7 @@ TEST(Shortages, nameTheRulesThatExcludeEachPlace) {
     EXPECT_EQ(all[0].rule, "height");
     EXPECT_THAT(all[0].sentence,
                 AllOf(HasSubstr("vinegar can stand nowhere"), HasSubstr("A: not high enough"),
-                      HasSubstr("61.0 cm"), HasSubstr("out of reach"), HasSubstr("To mend it")));
+                      HasSubstr("61 cm"), HasSubstr("out of reach"), HasSubstr("To mend it")));
 }
 
 TEST(Shortages, sayThatAStorageIsMissing) {
@@ -71,7 +81,7 @@ TEST(Shortages, sayOnceWhatIsTrueOfSeveralThings) {
     EXPECT_THAT(all[0].items, ElementsAre(salt, sugar, vinegar));
     EXPECT_THAT(all[0].places, ElementsAre(shelfA, shelfB));
     EXPECT_THAT(all[0].sentence, AllOf(HasSubstr("salt, sugar and vinegar can stand nowhere"),
-                                       HasSubstr("up to 26.0 cm"), HasSubstr("leave them out")));
+                                       HasSubstr("up to 26 cm"), HasSubstr("leave them out")));
 }
 
 TEST(Shortages, sayWhatIsWrongWithTheOnlyPlaceThatIsNotRuledOut) {
@@ -119,7 +129,7 @@ TEST(Shortages, sayWhatOverflowsLeastWhereOnlyCuttingThingsUpWouldHelp) {
     ASSERT_THAT(all, SizeIs(1));
     EXPECT_THAT(all[0].needCm, Optional(16.0));
     EXPECT_THAT(all[0].haveCm, Optional(15.0));
-    EXPECT_THAT(all[0].sentence, AllOf(HasSubstr("No arrangement was found"), HasSubstr("1.0 cm")));
+    EXPECT_THAT(all[0].sentence, AllOf(HasSubstr("No arrangement was found"), HasSubstr("1 cm")));
 }
 
 TEST(Shortages, answerExactlyTheTinyKitchensThatHaveNoPlan) {
