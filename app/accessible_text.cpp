@@ -123,16 +123,15 @@ private:
     }
 };
 
+/// Also in a dialog that is closed and so in no window: a reader that asks then keeps the answer, and would
+/// take an entry without parent for one that is gone when the dialog opens again.
 QAccessibleInterface *TextAccessible::parent() const {
-    if (!window())
-        return nullptr;
-    for (QQuickItem *above = item()->parentItem(); above; above = above->parentItem()) {
-        if (above == item()->window()->contentItem())
-            break;
+    const QQuickItem *top = item()->window() ? item()->window()->contentItem() : nullptr;
+    for (QQuickItem *above = item()->parentItem(); above && above != top; above = above->parentItem()) {
         if (QAccessibleInterface *face = QAccessible::queryAccessibleInterface(above))
             return face;
     }
-    return QAccessible::queryAccessibleInterface(window());
+    return window() ? QAccessible::queryAccessibleInterface(window()) : nullptr;
 }
 
 /// Whether scrolling has taken an item out of every view that clips it.
