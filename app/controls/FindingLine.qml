@@ -15,7 +15,7 @@ Item {
     property string position
     property bool taken: true // by the list that it is in
     property int place: 0 // among those taken
-    readonly property string told: line.kind === "caution" ? qsTr("Caution. %1").arg(line.answer) : line.kind === "error" ? qsTr("Error. %1").arg(line.answer) : line.answer
+    readonly property string told: line.kind === "caution" ? qsTr("Caution. %1").arg(line.answer) : line.kind === "urgent" ? qsTr("Urgent. %1").arg(line.answer) : line.kind === "error" ? qsTr("Error. %1").arg(line.answer) : line.answer
 
     width: parent ? (parent as Item).width : implicitWidth
     implicitHeight: line.kind === "finding" ? finding.implicitHeight : Math.max(Theme.target, notice.implicitHeight)
@@ -38,7 +38,7 @@ Item {
 
         visible: line.kind !== "finding"
         silent: true
-        kind: line.kind
+        kind: line.kind === "urgent" ? "error" : line.kind
         text: line.answer
         anchors.verticalCenter: parent.verticalCenter
     }

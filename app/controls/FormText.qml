@@ -19,7 +19,9 @@ TextEntry {
         pause.stop();
         entry.field.edited(typed);
     }
-    onTyped: pause.restart()
+    // Kept while typing goes on, not only after a pause.
+    onTyped: if (!pause.running)
+        pause.start()
 
     Timer {
         id: pause

@@ -12,7 +12,7 @@ import "told.js" as Told
 // returned() at every Return.
 // A hint is spoken once a page, also where several fields have the same; a result that only says what was typed is not spoken.
 // What is typed stays until `value` changes to something else; with an error it stays, and the error is spoken, with
-// the label if the field was left. A new result (`note`) is spoken too.
+// the label if the field was left. So is a new result (`note`).
 // Use: TextEntry { label: qsTr("Width"); unit: qsTr("cm"); value: vm.width; error: vm.widthError; onAccepted: t => vm.setWidth(t) }
 Column {
     id: entry
@@ -107,7 +107,7 @@ Column {
                 else if (entry.error)
                     speaker.say(qsTr("%1: %2").arg(entry.label).arg(entry.error));
                 else if (entry.note && entry.note !== before && !area.says(entry.note))
-                    speaker.say(entry.note);
+                    speaker.say(area.activeFocus ? entry.note : qsTr("%1: %2").arg(entry.label).arg(entry.note));
             }
 
             anchors.verticalCenter: parent.verticalCenter

@@ -243,6 +243,11 @@ std::vector<PageViewModel::FieldSpec> ClientPage::householdFields() {
     };
 }
 
+/// Allergens that nobody asked about are as open as a question without an answer.
+bool ClientPage::isGap(const FormField &field) const {
+    return PageViewModel::isGap(field) || (field.key == QLatin1String("avoids") && field.value.isEmpty());
+}
+
 std::vector<PageViewModel::FieldSpec> ClientPage::dietFields() {
     const auto &d = record().diet;
     return {

@@ -15,6 +15,9 @@ public:
     void command(const QString &name) override;
     [[nodiscard]] QStringList commands() const override { return {QStringLiteral("startVisit")}; }
 
+protected:
+    [[nodiscard]] bool isGap(const FormField &field) const override;
+
 private:
     [[nodiscard]] std::vector<FieldSpec> personFields();
     [[nodiscard]] std::vector<FieldSpec> paperFields();

@@ -87,7 +87,7 @@ void ContentsPage::answer(const std::string &line) {
     const auto left = std::ranges::count_if(record().things, isDoubtful);
     if (const Thing *thing = thingInHand(); thing != nullptr && isDoubtful(*thing)) {
         open(id, Mode::Doubt);
-        sayAfterFocus(questionOn(words, *thing));
+        say(questionOn(words, *thing));
     } else if (left > 0) {
         nextDoubt(1);
     } else {
@@ -133,13 +133,14 @@ void ContentsPage::nextDoubt(int by) {
         m_cameFrom = m_place;
     if (next.place)
         m_place = *next.place;
-    open(next.id, Mode::Doubt);
     const QString left = counted(static_cast<std::size_t>(count), tr("1 left"), tr("%1 left"));
+    open(next.id, Mode::Doubt);
+    // Before the answers, which take the focus a moment later.
     if (m_mode == Mode::Doubt)
-        sayAfterFocus(tr("%1 %2.").arg(questionOn(text(next.said), next), left) +
-                      (std::exchange(m_answersTold, true) || m_shell.isShortSpeech()
-                           ? QString()
-                           : QLatin1Char(' ') + tr("Enter accepts, Down for more.")));
+        say(tr("%1 %2.").arg(questionOn(text(next.said), next), left) +
+            (std::exchange(m_answersTold, true) || m_shell.isShortSpeech()
+                 ? QString()
+                 : QLatin1Char(' ') + tr("Enter accepts, Down for more.")));
     else
         sayAfterFocus(tr("%1 %2.").arg(questionOn(text(next.name), next), left));
 }

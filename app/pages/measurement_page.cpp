@@ -347,8 +347,13 @@ void MeasurementPage::refresh() {
     if (m_domain == model::Domain::Touch)
         m_actions.setRows({{.key = "markertest", .title = tr("Marker test")},
                            {.key = "markerkit", .title = tr("Marker kit")}});
+    // What is known first, then what was not measured.
+    std::vector<model::Finding> findings = m_session.findings().all;
+    std::stable_partition(findings.begin(), findings.end(), [](const model::Finding &finding) {
+        return finding.sureness != model::Sureness::NotMeasured;
+    });
     std::vector<FindingRow> rows;
-    for (const auto &finding : m_session.findings().all)
+    for (const auto &finding : findings)
         if (finding.domain == m_domain)
             rows.push_back(
                 {.key = text(finding.topic),

@@ -51,7 +51,7 @@ void SafetyPage::refresh() {
     std::vector<FindingRow> cautions;
     for (const auto &caution : m_session.findings().cautions)
         cautions.push_back({.key = text(caution.sentence),
-                            .kind = caution.urgent ? QStringLiteral("error") : QStringLiteral("caution"),
+                            .kind = caution.urgent ? QStringLiteral("urgent") : QStringLiteral("caution"),
                             .answer = text(caution.sentence)});
     m_findings.setRows(std::move(cautions));
     emit refreshed();

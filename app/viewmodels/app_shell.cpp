@@ -53,6 +53,13 @@ QString timeLeft(const model::Visit &visit) {
                      : AppShell::tr("%1 minutes over the planned %2.").arg(-left).arg(visit.plannedMinutes);
 }
 
+/// A long row or finding by its first sentence: where she is, not all that stands there.
+QString shortened(const QString &field) {
+    constexpr int shortEnough = 120;
+    const auto end = field.indexOf(QLatin1String(". "));
+    return field.size() <= shortEnough || end < 0 ? field : field.left(end);
+}
+
 } // namespace
 
 AppShell::AppShell(std::filesystem::path store, model::KeyCost cost, PageImageProvider &pictures)
@@ -125,6 +132,10 @@ bool AppShell::openPage(const QString &key) {
         if (!opened)
             say(text(opened.error().sentence));
         return !opened || openPage(QStringLiteral("client"));
+    }
+    if (key == QLatin1String("practice") && page() == QLatin1String("entry")) {
+        m_entry->practice();
+        return true;
     }
     if (key == QLatin1String("unlocked"))
         return openWhereItWasLocked() || openPage(QStringLiteral("caseload"));
@@ -292,7 +303,7 @@ QString AppShell::whereAmI(const QString &field) const {
         saved += QLatin1Char(' ') + tr("Visit %1. %2").arg(visit->number).arg(timeLeft(*visit)).trimmed();
     const QString title = m_pageModel ? m_pageModel->title() : QString();
     const QString kicker = m_pageModel ? m_pageModel->kicker() : QString();
-    return sentencesOnce({clientName(), stepLine(), title, field, kicker, saved});
+    return sentencesOnce({clientName(), stepLine(), title, shortened(field), kicker, saved});
 }
 
 QStringList AppShell::partnerLines() const {
@@ -310,6 +321,10 @@ std::vector<ListRow> AppShell::pageActions() const {
             rows.push_back({.key = QStringLiteral("act:") + action.key,
                             .title = action.title,
                             .facts = action.unavailable.isEmpty() ? tr("on this page") : action.unavailable});
+    else if (page() == QLatin1String("entry") && m_entry->stage() != QLatin1String("code"))
+        rows.push_back({.key = QStringLiteral("practice"),
+                        .title = tr("Practice caseload"),
+                        .facts = tr("three invented clients")});
     return rows;
 }
 
@@ -317,7 +332,7 @@ void AppShell::findDestinations(const QString &filter) {
     std::vector<ListRow> found;
     const QString wanted = filter.trimmed();
     const auto add = [&](const QString &key, const QString &title, const QString &facts) {
-        if (title.contains(wanted, Qt::CaseInsensitive))
+        if (isFoundBy(title, wanted))
             found.push_back({.key = key, .title = title, .facts = facts});
     };
     if (m_session.isOpen()) {

@@ -117,12 +117,21 @@ void PageViewModel::typing(const QString &key, const QString &typed) {
 }
 
 void PageViewModel::setFields(std::vector<FieldSpec> fields) {
+    // What is refused says why again, as when it was typed.
+    const auto whyNotTaken = [this](const FieldSpec &spec, const QString &kept) {
+        if (spec.write && m_session.hasClient()) {
+            model::Case tried = record();
+            if (const auto written = spec.write(tried, kept); !written)
+                return text(written.error().sentence);
+        }
+        return tr("Typed before and not taken yet. Press Return to take it.");
+    };
     m_fields = std::move(fields);
     for (const auto &spec : m_fields) {
         const QString kept = m_session.draft(draftName(spec.field.key));
         const QString name = fieldName(spec.field.key);
         if (!kept.isEmpty() && !m_typedHere.contains(name) && !m_pending.contains(name))
-            m_pending[name] = {kept, tr("Typed before and not taken yet. Press Return to take it.")};
+            m_pending[name] = {kept, whyNotTaken(spec, kept)};
     }
     showFields();
 }

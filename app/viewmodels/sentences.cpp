@@ -17,6 +17,10 @@ bool endsWithPart(const QString &said, const QString &sentence) {
     return before == 0 || said.at(before - 1).isSpace();
 }
 
+bool isBetweenWords(QChar letter) {
+    return letter.isSpace() || letter.category() == QChar::Punctuation_Dash;
+}
+
 } // namespace
 
 QString sentencesOnce(const QStringList &parts) {
@@ -37,6 +41,26 @@ QString capital(QString words) {
     if (!words.isEmpty())
         words[0] = words[0].toUpper();
     return words;
+}
+
+QString joinedWords(const QString &words) {
+    QString out;
+    for (const QChar letter : words.toLower())
+        if (!isBetweenWords(letter))
+            out += letter;
+    return out;
+}
+
+bool isFoundBy(const QString &title, const QString &typed) {
+    const QString wanted = typed.trimmed();
+    if (title.contains(wanted, Qt::CaseInsensitive))
+        return true;
+    const QString joined = joinedWords(wanted);
+    for (qsizetype from = 0; from < title.size(); ++from)
+        if ((from == 0 || isBetweenWords(title.at(from - 1))) &&
+            joinedWords(title.mid(from)).startsWith(joined))
+            return true;
+    return false;
 }
 
 } // namespace app

@@ -9,5 +9,10 @@ namespace app {
 [[nodiscard]] QString sentencesOnce(const QStringList &parts);
 /// With a capital first letter, where it begins a heading.
 [[nodiscard]] QString capital(QString words);
+/// In small letters, without spaces and hyphens.
+[[nodiscard]] QString joinedWords(const QString &words);
+/// Whether `typed` is a part of the title, or the beginning of some of its words with or without spaces and
+/// hyphens: "markertest" and "marker-test" find "Marker test".
+[[nodiscard]] bool isFoundBy(const QString &title, const QString &typed);
 
 } // namespace app

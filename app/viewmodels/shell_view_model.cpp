@@ -202,7 +202,7 @@ void ShellViewModel::findDestinations(const QString &filter) {
     std::vector<ListRow> found;
     const auto add = [&](const QString &key, const QString &title, const QString &facts) {
         const bool known = std::ranges::any_of(found, [&](const ListRow &row) { return row.key == key; });
-        if (!known && title.contains(filter.trimmed(), Qt::CaseInsensitive))
+        if (!known && isFoundBy(title, filter))
             found.push_back({.key = key, .title = title, .facts = facts});
     };
     for (const Step &step : m_steps.rows())
@@ -215,12 +215,11 @@ void ShellViewModel::findDestinations(const QString &filter) {
 void ShellViewModel::findCommands(const QString &filter, const QStringList &ofPage) {
     std::vector<ListRow> found;
     for (ListRow &action : pageActions())
-        if (action.title.contains(filter.trimmed(), Qt::CaseInsensitive))
+        if (isFoundBy(action.title, filter))
             found.push_back(std::move(action));
     for (const bool fromPage : {true, false})
         for (const KeyCommand &command : m_keys.rows())
-            if (ofPage.contains(command.key) == fromPage &&
-                command.title.contains(filter.trimmed(), Qt::CaseInsensitive))
+            if (ofPage.contains(command.key) == fromPage && isFoundBy(command.title, filter))
                 found.push_back({.key = QStringLiteral("command:") + command.key,
                                  .title = command.title,
                                  .facts = command.sequences.join(tr(" or "))});
@@ -231,7 +230,7 @@ void ShellViewModel::showFound(std::vector<ListRow> found, const QString &wanted
     m_foundInAll = static_cast<int>(found.size());
     if (!wanted.isEmpty()) {
         std::stable_partition(found.begin(), found.end(), [&](const ListRow &row) {
-            return row.title.startsWith(wanted, Qt::CaseInsensitive);
+            return joinedWords(row.title).startsWith(joinedWords(wanted));
         });
         if (found.size() > mostFound)
             found.resize(mostFound);

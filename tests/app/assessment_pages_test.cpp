@@ -84,6 +84,20 @@ TEST_F(SafetyQuestions, saysWhenNoneIsLeftToAsk) {
     EXPECT_EQ(shell.message(), "Nothing is open on this page.");
 }
 
+TEST_F(SafetyQuestions, allergensThatNobodyAskedAboutAreOpenOnTheClientPage) {
+    ASSERT_TRUE(session.edit("all", "test", [](model::Case &record) { record.diet = {}; }));
+    ClientPage page(session, shell);
+    page.refresh();
+    QString wanted;
+    QObject::connect(&page, &PageViewModel::focusField, &page, [&](const QString &key) { wanted = key; });
+    page.nextGap("otherDiet", -1);
+    EXPECT_EQ(wanted, "avoids");
+    page.edit("avoids", "none");
+    wanted.clear();
+    page.nextGap("otherDiet", -1);
+    EXPECT_NE(wanted, "avoids");
+}
+
 TEST_F(MarkerKit, isLeftByTheWayBack) {
     MarkerKitPage page(session, shell);
     page.refresh();
@@ -201,6 +215,26 @@ TEST_F(Touch, refusesWhatCannotBeAndKeepsItInItsField) {
         EXPECT_EQ(field(page, key).value, typed) << "kept";
     }
     EXPECT_EQ(session.record(), before);
+}
+
+TEST_F(Sight, saysWhyAgainWhereARefusedEntryIsComeBackTo) {
+    MeasurementPage page(session, shell, model::Domain::Sight);
+    page.refresh();
+    page.edit("distance-acuity-1", "6/");
+    const QString refusal = field(page, "distance-acuity-1").error;
+    ASSERT_NE(refusal, "");
+    MeasurementPage again(session, shell, model::Domain::Sight);
+    again.refresh();
+    EXPECT_EQ(field(again, "distance-acuity-1").value, "6/");
+    EXPECT_EQ(field(again, "distance-acuity-1").error, refusal);
+}
+
+TEST_F(Sight, tellsWhatIsKnownBeforeWhatWasNotMeasured) {
+    MeasurementPage page(session, shell, model::Domain::Sight);
+    ASSERT_TRUE(session.edit("all", "test", [](model::Case &record) { record.measurements.clear(); }));
+    page.refresh();
+    page.edit("contrast-0", "0.6");
+    EXPECT_EQ(page.findings()->rows().front().question, "Contrast");
 }
 
 TEST_F(Reach, tellsEachShelfWithItsReasonAndBothLiftingRules) {

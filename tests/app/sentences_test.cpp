@@ -15,6 +15,14 @@ TEST(SentencesOnce, sayNothingTwice) {
     EXPECT_EQ(sentencesOnce({"", "Seizures?", "All saved."}), "Seizures? All saved.");
 }
 
+TEST(IsFoundBy, whatIsTypedWithOrWithoutSpacesAndHyphens) {
+    for (const char *typed : {"markertest", "marker-test", "Marker t", "test", "KERT", ""})
+        EXPECT_EQ(isFoundBy("Marker test", typed), typed != std::string("KERT")) << typed;
+    EXPECT_TRUE(isFoundBy("Follow-up", "followup"));
+    EXPECT_TRUE(isFoundBy("Follow-up", "follow up"));
+    EXPECT_FALSE(isFoundBy("What eats", "tea")) << "from the middle of one word into the next";
+}
+
 TEST(KeyModel, namesACommandByItsKeyOrByWhatItDoes) {
     KeyModel keys;
     EXPECT_EQ(keys.keyOrTitle("why"), "F7");

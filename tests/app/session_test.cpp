@@ -266,6 +266,33 @@ TEST(AppShell, showsAPageWithItsRows) {
     EXPECT_GT(shown, 0);
 }
 
+TEST(AppShell, saysWhereSheIsByTheFirstSentenceOfALongFinding) {
+    PageImageProvider pictures;
+    AppShell shell({}, model::KeyCost::cheapest(), pictures);
+    shell.openPracticeAtStart();
+    shell.goTo("open:" + text(idOf(shell.session(), "Idris").text));
+    shell.goTo("sight");
+    const QString all =
+        "Contrast. Weak. " + QString("Print needs more than nine percent to be seen. ").repeated(3);
+    EXPECT_THAT(shell.whereAmI(all).toStdString(), testing::AllOf(testing::HasSubstr("Sight. Contrast."),
+                                                                  testing::Not(testing::HasSubstr("Weak"))));
+    EXPECT_THAT(shell.whereAmI("Seizures? No.").toStdString(), testing::HasSubstr("Seizures? No."));
+}
+
+TEST(AppShell, findsThePracticeCaseloadFromTheFirstPage) {
+    const QTemporaryDir folder;
+    PageImageProvider pictures;
+    AppShell shell(folder.filePath("store").toStdString(), model::KeyCost::cheapest(), pictures);
+    ASSERT_EQ(shell.page(), "entry");
+    shell.findDestinations("pract");
+    ASSERT_EQ(shell.destinations()->rows().size(), 1U);
+    shell.goTo(shell.destinations()->rows().front().key);
+    EXPECT_EQ(shell.page(), "caseload");
+    EXPECT_TRUE(shell.session().isPractice());
+    shell.findDestinations("pract");
+    EXPECT_TRUE(shell.destinations()->rows().empty());
+}
+
 // The buttons of a page are found by typing, and pressed.
 TEST(AppShell, pressesAButtonOfThePageByItsName) {
     PageImageProvider pictures;
