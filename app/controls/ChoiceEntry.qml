@@ -25,6 +25,7 @@ Column {
     readonly property string spokenLabel: Joined.joined([entry.label, entry.unavailable ? qsTr("unavailable. %1").arg(entry.unavailable) : "", entry.error ? qsTr("error: %1").arg(entry.error) : "", entry.heardNote], ",")
     readonly property string heardNote: entry.note.toLowerCase() === entry.value.toLowerCase() ? "" : entry.note
     readonly property string hintToTell: group.hintTold || !Theme.hints ? "" : entry.hint
+    signal pointed // at one of them, by mouse or finger; then chosen
     signal chosen(string value)
 
     function focusField(): void {
@@ -121,6 +122,7 @@ Column {
                     activeFocusOnTab: row.activeFocus || row.index === group.tabStop
                     Accessible.description: entry.hintToTell
                     onActiveFocusChanged: group.tellHint(row.activeFocus)
+                    onPointed: entry.pointed()
                     onPicked: entry.take(row.index)
                     Keys.onDownPressed: group.step(row.index, 1)
                     Keys.onRightPressed: group.step(row.index, 1)

@@ -10,6 +10,7 @@ Rectangle {
     property bool radio: true // false: a row of the list that opens
     property string spokenName: row.text
     readonly property real wanted: dot.width + 5 * Theme.gap + measured.advanceWidth + 2
+    signal pointed // by mouse or finger; then picked
     signal picked
 
     implicitHeight: Math.max(Theme.target, words.implicitHeight + 2 * Theme.gap)
@@ -70,6 +71,7 @@ Rectangle {
         anchors.fill: parent
         onClicked: {
             row.forceActiveFocus(Qt.MouseFocusReason);
+            row.pointed();
             row.picked();
         }
     }

@@ -15,5 +15,6 @@ ChoiceEntry {
     error: entry.field.error
     note: entry.field.note
     unavailable: entry.field.unavailable
+    onPointed: entry.field.pointed()
     onChosen: taken => entry.field.edited(taken)
 }

@@ -16,6 +16,7 @@ Item {
     required property string note
     required property string unavailable
     readonly property bool isEntry: field.kind !== "heading" && field.kind !== "caution" && field.kind !== "quiet"
+    signal pointed
     signal edited(string value)
     signal typing(string text)
 

@@ -43,6 +43,39 @@ Column {
     width: parent ? (parent as Item).width : implicitWidth
     spacing: 2 * Theme.gap
 
+    onHeightChanged: steady.keep()
+
+    // An answer by mouse or finger may make its field higher or bring another below it. The question that comes next stays
+    // where the hand found it; what was answered moves up instead.
+    Timer {
+        id: steady
+
+        property Item next: null
+        property real at: 0
+
+        function place(): real {
+            return steady.next.mapToItem(null, 0, 0).y;
+        }
+        function hold(index: int): void {
+            steady.next = fields.itemAt(index + 1);
+            if (steady.next) {
+                steady.at = steady.place();
+                steady.restart();
+            }
+        }
+        function keep(): void {
+            if (!steady.next)
+                return;
+            for (let above = form.parent; above; above = above.parent)
+                if (above instanceof PageScroll) {
+                    above.moveOn(steady.place() - steady.at);
+                    return;
+                }
+        }
+
+        interval: 150
+        onTriggered: steady.next = null
+    }
     Repeater {
         id: fields
 
@@ -51,6 +84,9 @@ Column {
         FormField {
             id: field
 
+            required property int index
+
+            onPointed: steady.hold(index)
             onEdited: value => form.edited(field.key, value)
             onTyping: text => form.typing(field.key, text)
         }

@@ -13,5 +13,6 @@ YesNoEntry {
     error: entry.field.error
     note: entry.field.note
     unavailable: entry.field.unavailable
+    onPointed: entry.field.pointed()
     onAnswered: taken => entry.field.edited(taken)
 }

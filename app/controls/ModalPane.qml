@@ -46,6 +46,13 @@ T.Dialog {
         id: scroll
 
         contentHeight: column.implicitHeight + 4 * Theme.gap
+        // While it opens it is not yet laid out as it will be, and what has the focus pushes the heading out.
+        function backToTop(): void {
+            if (!scroll.wandered)
+                scroll.contentY = 0;
+        }
+        onHeightChanged: scroll.backToTop()
+        onContentHeightChanged: scroll.backToTop()
 
         Column {
             id: column

@@ -56,6 +56,13 @@ Flickable {
         const top = shown.mapToItem(scroll.contentItem, 0, 0).y - Theme.ringRoom;
         scroll.contentY = Math.max(0, Math.min(top, scroll.contentHeight - scroll.height));
     }
+    // By as much as what lies above has grown; a page that fits stays.
+    function moveOn(by: real): void {
+        if (by === 0 || scroll.contentHeight <= scroll.height)
+            return;
+        scroll.wandered = true;
+        scroll.contentY = Math.max(0, scroll.contentY + by);
+    }
     function scrollBy(share: real): void {
         scroll.wandered = true;
         const last = Math.max(0, scroll.contentHeight - scroll.height);

@@ -6,6 +6,7 @@
 #include "model/planning.h"
 #include "reports/kitchen_figure.h"
 #include <algorithm>
+#include <cmath>
 #include <utility>
 
 namespace app {
@@ -21,6 +22,12 @@ QString usesWords(double perWeek) {
         return QObject::tr("daily");
     if (perWeek == 1)
         return QObject::tr("weekly");
+    if (perWeek <= 0)
+        return QObject::tr("never");
+    if (perWeek < 1 && std::lround(1 / perWeek) == 4)
+        return QObject::tr("monthly");
+    if (perWeek < 0.75)
+        return QObject::tr("every %1 weeks").arg(std::lround(1 / perWeek));
     return QObject::tr("%1 times a week").arg(perWeek);
 }
 
@@ -142,6 +149,11 @@ void ContentsPage::showLine(std::size_t places) {
         actions = {{.key = "next", .title = tr("Next place"), .primary = true},
                    {.key = "back", .title = tr("Place before")},
                    {.key = "list", .title = tr("Take in a list")}};
+    if (const auto doubts = std::ranges::count_if(record().things, isDoubtful); doubts > 0)
+        actions.push_back({.key = "doubts",
+                           .title = counted(static_cast<std::size_t>(doubts), tr("Answer the doubt"),
+                                            tr("Answer %1 doubts")),
+                           .keyName = m_shell.keys()->keyOf(QStringLiteral("nextGap"))});
     m_actions.setRows(std::move(actions));
     auto rows = thingRows();
     m_rowsLabel = counted(rows.size(), tr("1 thing here"), tr("%1 things here"));
@@ -254,6 +266,8 @@ void ContentsPage::act(const QString &key) {
         step(-1);
     else if (key == QLatin1String("list"))
         open({}, Mode::List);
+    else if (key == QLatin1String("doubts"))
+        nextDoubt(1);
     else if (key == QLatin1String("take"))
         takeList();
     else if (key == QLatin1String("done"))

@@ -88,9 +88,9 @@ void KitchenPage::refresh() {
     const Place *place = placeInHand();
     if (!unit && !place)
         m_hand = {};
-    m_kicker = tr("%1 units, %2 places. Clockwise from the door.")
-                   .arg(record().units.size())
-                   .arg(record().places.size());
+    m_kicker = tr("%1, %2. Clockwise from the door.")
+                   .arg(counted(record().units.size(), tr("1 unit"), tr("%1 units")),
+                        counted(record().places.size(), tr("1 place"), tr("%1 places")));
     setFields(place ? placeFields(m_hand) : unit ? unitFields(m_hand) : newUnitFields());
     std::vector<ActionRow> actions;
     if (!unit && !place) {

@@ -1,6 +1,7 @@
 #include "app/pages/marker_kit_page.h"
 #include "app/pages/entries.h"
 #include "app/pages/papers_folder.h"
+#include "app/viewmodels/sentences.h"
 #include "reports/papers.h"
 #include <algorithm>
 
@@ -68,7 +69,7 @@ QString factsOf(const Marker &marker) {
     facts << (marker.heatLimit ? QObject::tr("up to %1 C").arg(number(marker.heatLimit->value))
                                : QObject::tr("heat not known"));
     facts << QObject::tr("%1 each").arg(QString::number(marker.cost, 'f', 2));
-    return facts.join(QStringLiteral(", "));
+    return capital(facts.join(QStringLiteral(", ")));
 }
 
 } // namespace

@@ -2,6 +2,7 @@
 #include "app/pages/entries.h"
 #include "model/fingers.h"
 #include "model/planning.h"
+#include "model/reach_order.h"
 #include "model/sentence.h"
 #include "model/shelf_reach.h"
 #include <QRegularExpression>
@@ -151,6 +152,9 @@ Result<void> MeasurementPage::write(Case &record, const model::TestInfo &info, S
     if (!empty && !reason)
         if (const auto read = model::readBack(result); !read)
             return tl::unexpected(read.error());
+    if (!empty && !reason)
+        if (const auto ordered = model::goesWithOtherHeights(record, result); !ordered)
+            return ordered;
     std::erase_if(record.measurements, [&](const Measurement &m) { return sameDay && m.id == result.id; });
     if (!empty)
         record.measurements.push_back(std::move(result));

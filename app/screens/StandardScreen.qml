@@ -29,9 +29,11 @@ PageView {
     onCommand: name => {
         if (name === "back")
             page.leave();
-        else if (page.vm.commands.includes(name))
+        else if (page.vm.commands.includes(name)) {
+            if (name === "correct" && list.currentRow && list.currentRow.activeFocus)
+                page.vm.moved(list.currentKey); // what has the focus is in hand, however it came there
             page.vm.command(name);
-        else
+        } else
             page.vm.nextGap(form.keyInHand(), name === "nextGap" ? 1 : -1);
     }
     Component.onCompleted: if (page.vm.startRow)
@@ -89,7 +91,7 @@ PageView {
         onTriggered: {
             const why = findings.firstOfRow();
             if (why && page.wide)
-                page.bringUp(why);
+                page.bringUp(overruling.visible ? overruling : why);
         }
     }
     // Nothing was left, and nothing else has taken the focus.
@@ -169,6 +171,18 @@ PageView {
     }
 
     aside: [
+        // For the mouse: the row may be far below the fields that overrule it. Keys have one of their own.
+        ActionButton {
+            id: overruling
+
+            visible: page.wide && Array.from(page.vm.commands).includes("overrule") && list.currentKey !== ""
+            text: qsTr("Overrule this line")
+            keyName: page.shell.keys.keyOf("overrule")
+            focusPolicy: Qt.NoFocus
+            activeFocusOnTab: false
+            Accessible.ignored: true
+            onActed: page.vm.command("overrule")
+        },
         FindingList {
             id: findings
 

@@ -255,6 +255,32 @@ TEST_F(Reach, tellsEachShelfWithItsReasonAndBothLiftingRules) {
     EXPECT_THAT(error(page, "lift-figures-0"), HasSubstr("women's or men's"));
 }
 
+// Anatomy, common practice: arms hang from the shoulder.
+TEST_F(Reach, refusesHeightsThatCannotBeOfOnePerson) {
+    MeasurementPage page(session, shell, model::Domain::Reach);
+    page.refresh();
+    page.edit("shoulder-0", "131 cm");
+    page.edit("reach-low-0", "140 cm");
+    EXPECT_THAT(error(page, "reach-low-0"), HasSubstr("below this: Shoulder height, 131 cm"));
+    EXPECT_EQ(field(page, "reach-low-0").value, "140 cm") << "kept";
+    page.edit("reach-low-0", "131 cm");
+    EXPECT_NE(error(page, "reach-low-0"), "");
+    page.edit("reach-low-0", "130 cm");
+    EXPECT_EQ(error(page, "reach-low-0"), "");
+    page.edit("shoulder-0", "110 cm");
+    EXPECT_THAT(error(page, "shoulder-0"), HasSubstr("above this: Lowest height reached with ease, 130 cm"));
+    page.edit("reach-high-0", "120 cm");
+    EXPECT_THAT(error(page, "reach-high-0"), HasSubstr("above this: Lowest"));
+    page.edit("reach-low-0", "30 cm");
+    page.edit("reach-high-0", "100 cm");
+    EXPECT_EQ(error(page, "reach-high-0"), "") << "not every shoulder lifts";
+    page.edit("knuckle-0", "120 cm");
+    page.edit("shoulder-0", "118 cm");
+    EXPECT_THAT(error(page, "shoulder-0"), HasSubstr("Knuckle height, arm hanging, 120 cm"));
+    page.edit("shoulder-0", "not tested: arm in a sling");
+    EXPECT_EQ(error(page, "shoulder-0"), "");
+}
+
 TEST_F(Reading, entersATrialLineByLineAndSetsThePaperSize) {
     ReadingPage page(session, shell);
     page.refresh();

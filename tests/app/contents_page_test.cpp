@@ -75,6 +75,30 @@ TEST_F(Contents, aDoubtIsAnsweredByTheFirstRow) {
     EXPECT_EQ(titles().count("flour"), 1) << "back to the shelf, no doubt is left";
 }
 
+TEST_F(Contents, doubtsHaveAButtonWhileThereAreAny) {
+    const auto button = [this] {
+        const auto &rows = page.actions()->rows();
+        const auto found = std::ranges::find(rows, "doubts", &ActionRow::key);
+        return found == rows.end() ? QString() : found->title;
+    };
+    EXPECT_EQ(button(), "");
+    page.edit("line", "ajvar");
+    EXPECT_EQ(button(), "Answer the doubt");
+    page.edit("line", "zorvul");
+    EXPECT_EQ(button(), "Answer 2 doubts");
+    page.act("doubts");
+    EXPECT_EQ(button(), "") << page.title().toStdString();
+    EXPECT_THAT(page.title().toStdString(), testing::HasSubstr("ajvar: shape and size?"));
+}
+
+// Arithmetic: once in 20 weeks is 0.05 a week.
+TEST_F(Contents, whatIsUsedSeldomIsToldInWeeks) {
+    page.edit("line", "honey every 20 weeks");
+    EXPECT_THAT(page.rows()->rows().back().facts.toStdString(), testing::HasSubstr("every 20 weeks"));
+    page.edit("line", "cocoa monthly");
+    EXPECT_THAT(page.rows()->rows().back().facts.toStdString(), testing::HasSubstr("monthly"));
+}
+
 TEST_F(Contents, twoThingsInOneBecomeTwo) {
     const auto before = here().size();
     page.edit("line", "salt and pepper");

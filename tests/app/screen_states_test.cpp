@@ -139,8 +139,43 @@ TEST_P(ScreenStates, holdEveryDialogOfTheWindow) {
     openPage("contents");
     for (const char *command : {"help", "allKeys", "messages", "goTo", "menu"}) {
         ASSERT_TRUE(QMetaObject::invokeMethod(window(), "act", Q_ARG(QString, QString::fromLatin1(command))));
+        EXPECT_TRUE(layout::settle(window()->contentItem()));
+        ASSERT_NE(opened(), nullptr) << command;
+        const auto *scroll = opened()->property("contentItem").value<QQuickItem *>();
+        const QQuickItem *focused = window()->activeFocusItem();
+        ASSERT_NE(scroll, nullptr);
+        if (focused != nullptr && scroll->isAncestorOf(focused)) {
+            const double top = scroll->property("contentY").toDouble();
+            const double bottom = focused->mapToItem(scroll, {0, focused->height()}).y() + top;
+            EXPECT_TRUE(top == 0 || bottom + 20 >= scroll->height()) << command << ": its heading is cut off";
+        }
         expectNoFaultsOpen(QString::fromLatin1(command));
     }
+}
+
+// An answer by mouse opens a note below it: the next question stays where the hand found it, wherever it can.
+TEST_P(ScreenStates, keepTheNextQuestionWhereItIs) {
+    ASSERT_TRUE(m_shell.session().addClient(QStringLiteral("Wilma Oatfield"), QStringLiteral("W1")));
+    openPage("safety");
+    EXPECT_TRUE(layout::settle(window()->contentItem()));
+    const auto question = [this](const char *words) {
+        return found(window()->contentItem(), [words](const QQuickItem *item) {
+            return item->inherits("QQuickText") && item->property("text").toString() == QLatin1String(words);
+        });
+    };
+    QQuickItem *next = question("Is a phone within reach in the kitchen?");
+    ASSERT_NE(next, nullptr);
+    QQuickItem *answer = found(question("Is the way out clear?")->parentItem(), [](const QQuickItem *item) {
+        return item->property("spokenName").toString() == QLatin1String("No");
+    });
+    ASSERT_NE(answer, nullptr);
+    const double before = next->mapToScene({0, 0}).y();
+    ASSERT_TRUE(QMetaObject::invokeMethod(answer, "pointed"));
+    ASSERT_TRUE(QMetaObject::invokeMethod(answer, "picked"));
+    EXPECT_TRUE(layout::settle(window()->contentItem()));
+    QTest::qWait(200);
+    ASSERT_NE(question("Note: Is the way out clear?"), nullptr);
+    EXPECT_NEAR(next->mapToScene({0, 0}).y(), before, 1);
 }
 
 TEST_P(ScreenStates, holdTheStepsInPlaceOfThePage) {
