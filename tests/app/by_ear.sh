@@ -10,6 +10,7 @@
 #   # program: NAME     another program, in the folder of PROGRAM, such as the gallery of controls
 #   # store: made       records of which the passphrase is known lie in the store already (tests/check/vault_case)
 #   # before: ARGUMENTS the program is run with these first, to the end, for instance to fill the store
+#   # walk: no          of a dialog: what stands there is checked, not walked: the page behind it cannot be reached, as it should
 # FELTMARK_THEME: colours to begin with, as kept in the settings (dark). Without it those of the system for what is heard, and for
 # axtree another of the five each day, from screen to screen; the row says which. That the tree is the same in all of them is a
 # test of its own (screens_tests, "theSameTreeInEveryTheme").
@@ -44,6 +45,7 @@ attempt() {
     arguments=$(said run "$steps")
     [ -z "$(said program "$steps")" ] || program=$(dirname "$program")/$(said program "$steps")
     case $name in axtree-*) tool=(axtree --no-tree --strict --allow "$here/axtree/allowed") ;; *) tool=(hear --quiet-ms "$quiet") ;; esac
+    [ "$(said walk "$steps")" != no ] || tool+=(--no-walk)
     if [ -n "$theme" ]; then
         mkdir -p "$work/config/feltmark"
         printf '[General]\ntheme=%s\n' "$theme" >"$work/config/feltmark/feltmark.ini"
