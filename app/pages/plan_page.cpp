@@ -255,7 +255,17 @@ void PlanPage::sayWhy() {
     if (m_why && lineInHand())
         say(tr("%1 Runner-up: %2").arg(text(m_why->because), text(m_why->runnerUp)));
     else
-        say(tr("Choose a line first."));
+        say(noReasonWords());
+}
+
+QString PlanPage::noReasonWords() const {
+    if (!planned().plan)
+        return tr("There is no plan yet. Work it out first.");
+    if (planned().plan->lines.empty())
+        return tr("No plan is possible yet: see what is short.");
+    if (lineInHand() && !m_session.planWhys())
+        return text(m_session.planWhys().error().sentence);
+    return tr("Choose a line first.");
 }
 
 void PlanPage::command(const QString &name) {
@@ -263,7 +273,7 @@ void PlanPage::command(const QString &name) {
         sayWhy();
     else if (name == QLatin1String("overrule")) {
         if (!lineInHand()) {
-            say(tr("Choose a line first."));
+            say(noReasonWords());
             return;
         }
         emit focusField(QStringLiteral("overrule"));

@@ -49,6 +49,7 @@ private:
     void keepHere(bool forbid);
     void forgetOverrule();
     void sayWhy();
+    [[nodiscard]] QString noReasonWords() const;
     [[nodiscard]] std::vector<FieldSpec> lineFields(const model::PlanLine &line);
     [[nodiscard]] model::Result<void> setWording(model::Case &record, const model::Id &thing,
                                                  const QString &typed) const;

@@ -53,6 +53,10 @@ QString timeLeft(const model::Visit &visit) {
                      : AppShell::tr("%1 minutes over the planned %2.").arg(-left).arg(visit.plannedMinutes);
 }
 
+QString lockWarning() {
+    return AppShell::tr("The records lock in one minute. Any key keeps them open.");
+}
+
 /// A long row or finding by its first sentence: where she is, not all that stands there.
 QString shortened(const QString &field) {
     constexpr int shortEnough = 120;
@@ -383,7 +387,8 @@ void AppShell::stopWork() {
 }
 
 void AppShell::waitForIdle() {
-    m_warned = false;
+    if (std::exchange(m_warned, false))
+        takeBack(lockWarning());
     if (m_session.isOpen() && !m_session.isPractice())
         m_idle.start(lockMinutes() * 60'000 - secondsOfWarning * 1000);
 }
@@ -394,7 +399,7 @@ void AppShell::warnOrLock() {
         return;
     }
     m_warned = true;
-    say(tr("The records lock in one minute. Any key keeps them open."));
+    say(lockWarning());
     m_idle.start(secondsOfWarning * 1000);
 }
 

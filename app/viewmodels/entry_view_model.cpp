@@ -157,10 +157,9 @@ void EntryViewModel::entered(Store store, const QString &author) {
     m_busy = false;
     m_error.clear();
     m_session.openStore(std::move(store), author);
-    m_shell.goTo(QStringLiteral("unlocked"));
-    m_shell.say(tr("Unlocked."));
+    m_shell.goTo(QStringLiteral("unlocked")); // whose heading says that it worked
     for (const auto &notice : m_session.store()->notices())
-        m_shell.say(QString::fromStdString(notice));
+        m_shell.sayAfterPage(QString::fromStdString(notice));
 }
 
 } // namespace app

@@ -3,6 +3,7 @@
 #include "app/viewmodels/sentences.h"
 #include "model/contrast.h"
 #include <QColor>
+#include <QScopedValueRollback>
 #include <QTimer>
 #include <QVariant>
 #include <algorithm>
@@ -59,6 +60,18 @@ void ShellViewModel::say(const QString &sentence) {
     m_messages.setRows(std::move(kept));
     emit messageChanged();
     speak(text);
+}
+
+void ShellViewModel::sayAfterPage(const QString &text) {
+    const QScopedValueRollback turning(m_turning, true);
+    say(text);
+}
+
+void ShellViewModel::takeBack(const QString &sentence) {
+    if (m_message != localWords(sentence))
+        return;
+    m_message.clear();
+    emit messageChanged();
 }
 
 void ShellViewModel::speak(const QString &text) {

@@ -108,6 +108,8 @@ public:
     /// Only speaks it: what can be seen anyway and need not be said again.
     Q_INVOKABLE void announce(const QString &text) { emit said(text); }
     Q_INVOKABLE void sayAgain();
+    /// After the heading of the page that was just opened.
+    void sayAfterPage(const QString &text);
     /// Opens a page: typing in hand is kept first. A key that no page has is said, and the old page stays.
     Q_INVOKABLE void goTo(const QString &key);
     /// Opens the step with that number in the rail, or says that there is none.
@@ -180,6 +182,8 @@ protected:
     /// The buttons of the page in hand, as rows for the two menus; goTo() of their keys presses them.
     [[nodiscard]] virtual std::vector<ListRow> pageActions() const { return {}; }
     void show(Page page);
+    /// Off the message line, if it stands there: it is no longer so. The list of messages keeps it.
+    void takeBack(const QString &sentence);
     /// Makes it the page in hand, whose fields and rows may be filled then; pageOpened() shows it.
     void prepare(Page page);
     void setLocked(bool locked);

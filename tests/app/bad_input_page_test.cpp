@@ -69,6 +69,8 @@ TEST_P(PlanOfBadInput, isAPlanOrASentence) {
     PlanPage page(session, shell);
     ASSERT_TRUE(session.edit("all", "test", GetParam().spoil));
     page.refresh();
+    page.command("why");
+    EXPECT_EQ(shell.message(), "There is no plan yet. Work it out first.");
     page.act("make");
     ASSERT_TRUE(QTest::qWaitFor([&] { return shell.busyWith().isEmpty(); }, longEnough));
     EXPECT_THAT(shell.message().toStdString(), testing::HasSubstr(GetParam().said));
