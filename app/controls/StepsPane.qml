@@ -55,6 +55,7 @@ PageScroll {
             id: steps
 
             model: pane.shell.steps
+            currentIndex: pane.shell.lastStep
             onOpened: key => pane.shell.goTo(key)
         }
     }

@@ -287,8 +287,11 @@ void ShellViewModel::setClient(const QString &name, const QString &line) {
 }
 
 void ShellViewModel::setSteps(std::vector<Step> steps) {
-    for (Step &step : steps)
-        step.here = step.key == m_page.key;
+    for (std::size_t i = 0; i < steps.size(); ++i) {
+        steps[i].here = steps[i].key == m_page.key;
+        if (steps[i].here)
+            m_lastStep = static_cast<int>(i);
+    }
     m_steps.setRows(std::move(steps));
     emit changed();
 }
@@ -328,6 +331,7 @@ void ShellViewModel::setLocked(bool locked) {
         m_clientName.clear();
         m_clientLine.clear();
         m_steps.setRows({});
+        m_lastStep = 0;
         m_message.clear();
         m_lastSaid.clear();
         m_messages.setRows({});
@@ -339,8 +343,11 @@ void ShellViewModel::setLocked(bool locked) {
 
 void ShellViewModel::markHere() {
     std::vector<Step> steps = m_steps.rows();
-    for (Step &step : steps)
-        step.here = step.key == m_page.key;
+    for (std::size_t i = 0; i < steps.size(); ++i) {
+        steps[i].here = steps[i].key == m_page.key;
+        if (steps[i].here)
+            m_lastStep = static_cast<int>(i);
+    }
     m_steps.setRows(std::move(steps));
 }
 

@@ -50,6 +50,7 @@ class ShellViewModel : public QObject {
     Q_PROPERTY(bool blank READ isBlank NOTIFY blankChanged)
     Q_PROPERTY(QString message READ message NOTIFY messageChanged)
     Q_PROPERTY(app::StepModel *steps READ steps CONSTANT)
+    Q_PROPERTY(int lastStep READ lastStep NOTIFY changed)
     Q_PROPERTY(app::KeyModel *keys READ keys CONSTANT)
     Q_PROPERTY(app::RowModel *destinations READ destinations CONSTANT)
     Q_PROPERTY(int foundInAll READ foundInAll NOTIFY foundChanged)
@@ -70,6 +71,8 @@ public:
     /// The step in hand, for the one button of a narrow window: "Step 4 of 9: Kitchen", else the page's
     /// title.
     [[nodiscard]] QString stepLine() const;
+    /// Row of the step that is open, or was the last.
+    [[nodiscard]] int lastStep() const { return m_lastStep; }
     [[nodiscard]] bool hasSteps() const { return !m_steps.rows().empty(); }
     [[nodiscard]] bool isLocked() const { return m_locked; }
     [[nodiscard]] QString busyWith() const { return m_busyWith; }
@@ -213,7 +216,7 @@ private:
     QElapsedTimer m_sinceProgressSaid;
     double m_progress = 0;
     double m_textScale = 1;
-    int m_messageCount = 0;
+    int m_messageCount = 0, m_lastStep = 0;
     int m_foundInAll = 0;
     bool m_locked = false;
 };
