@@ -19,6 +19,6 @@ Loader {
     width: ring.of.width + 2 * ring.reach
     height: ring.of.height + 2 * ring.reach
     active: ring.shown
-    source: "FocusFrame.qml"
+    source: Qt.resolvedUrl("FocusFrame.qml") // beside this file, wherever the ring is used
     onLoaded: (ring.item as FocusFrame).corner = Qt.binding(() => ring.corner)
 }

@@ -42,6 +42,12 @@ Column {
             Accessible.focusable: true
             Keys.onDownPressed: list.focusRow(row.index + 1)
             Keys.onUpPressed: list.focusRow(row.index - 1)
+            Keys.onPressed: event => {
+                if (event.key !== Qt.Key_Home && event.key !== Qt.Key_End)
+                    return;
+                list.focusRow(event.key === Qt.Key_Home ? 0 : rows.count - 1);
+                event.accepted = true;
+            }
 
             Words {
                 id: words

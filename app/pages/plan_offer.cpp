@@ -65,7 +65,7 @@ void PlanPage::showLooking(double share) {
 void PlanPage::offer(const BetterPlan &found) {
     m_offer = found;
     refresh();
-    say(text(model::offerInWords(found)));
+    m_shell.sayBeside(text(model::offerInWords(found))); // the head of the page shows it
 }
 
 QString PlanPage::offerWords() const {

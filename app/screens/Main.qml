@@ -141,8 +141,10 @@ Window {
     }
     onStepsOpenChanged: if (window.stepsOpen)
         window.makeSteps(narrowLoader, false)
-    onRailShownChanged: if (window.railShown)
-        window.makeSteps(railLoader, true)
+    onRailShownChanged: if (window.railShown) {
+        window.stepsOpen = false;
+        window.makeSteps(railLoader, true);
+    }
     Component.onCompleted: {
         if (window.railShown)
             window.makeSteps(railLoader, true);

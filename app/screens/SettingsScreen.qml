@@ -7,6 +7,11 @@ PageView {
 
     required property SettingsViewModel settings
 
+    onCommand: name => {
+        if (name === "back")
+            page.shell.goTo("beforeSettings");
+    }
+
     FormView {
         model: page.settings.form
         onEdited: (key, value) => page.settings.edit(key, value)

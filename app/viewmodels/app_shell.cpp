@@ -143,15 +143,23 @@ bool AppShell::openPage(const QString &key) {
     }
     if (key == QLatin1String("unlocked"))
         return openWhereItWasLocked() || openPage(QStringLiteral("caseload"));
+    if (key == QLatin1String("beforeSettings"))
+        return openPage(m_beforeSettings);
     if (key == QLatin1String("settings")) {
         showSettings();
+        return true;
+    }
+    if (key == QLatin1String("entry") && !m_session.isOpen()) {
+        showEntryPage();
         return true;
     }
     const auto kind = m_kinds.find(key);
     if (kind == m_kinds.end())
         return false;
     if (!m_session.isOpen()) {
-        say(tr("Unlock the records first."));
+        if (page() != QLatin1String("entry"))
+            showEntryPage();
+        sayAfterPage(tr("Unlock the records first."));
         return true;
     }
     if (kind->second.needsClient && !m_session.hasClient()) {
@@ -218,11 +226,7 @@ void AppShell::showEntry() {
     emit partnerChanged();
     setSteps({});
     setClient({}, {});
-    show({QStringLiteral("entry"),
-          m_entry->stage() == QLatin1String("unlock") ? tr("Unlock the records") : tr("Make new records"),
-          screen("EntryScreen"),
-          {{QStringLiteral("entry"), QVariant::fromValue(m_entry)}},
-          helpFor(QStringLiteral("entry"), *keys())});
+    showEntryPage();
     m_shownPages.push_back(std::move(entry));
     while (m_shownPages.size() > 1) {
         m_shownPages.front().release()->deleteLater();
@@ -230,7 +234,25 @@ void AppShell::showEntry() {
     }
 }
 
+/// Also from the settings, as far as it had come: a recovery code is shown only once.
+void AppShell::showEntryPage() {
+    show({QStringLiteral("entry"),
+          entryTitle(),
+          screen("EntryScreen"),
+          {{QStringLiteral("entry"), QVariant::fromValue(m_entry)}},
+          helpFor(QStringLiteral("entry"), *keys())});
+}
+
+QString AppShell::entryTitle() const {
+    const QString stage = m_entry->stage();
+    return stage == QLatin1String("unlock") ? tr("Unlock the records")
+           : stage == QLatin1String("code") ? tr("Recovery code")
+                                            : tr("Make new records");
+}
+
 void AppShell::showSettings() {
+    if (page() != QLatin1String("settings"))
+        m_beforeSettings = page();
     m_pageModel = nullptr;
     emit partnerChanged();
     show({QStringLiteral("settings"),
@@ -350,6 +372,7 @@ void AppShell::findDestinations(const QString &filter) {
         add(QStringLiteral("settings"), tr("Settings"), tr("text size, colours, keys"));
         add(QStringLiteral("command:lock"), tr("Lock"), {});
     } else {
+        add(QStringLiteral("entry"), entryTitle(), {});
         add(QStringLiteral("settings"), tr("Settings"), tr("text size, colours, keys"));
     }
     if (m_session.hasClient()) {

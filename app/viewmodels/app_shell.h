@@ -51,6 +51,8 @@ private:
     bool openThing(const QString &id);
     bool pressOnPage(const QString &action);
     void showEntry();
+    void showEntryPage();
+    [[nodiscard]] QString entryTitle() const;
     void showSettings();
     void refreshRail();
     void warnOrLock();
@@ -72,6 +74,7 @@ private:
         model::Id client;
         QString page;
     };
+    QString m_beforeSettings;
     std::optional<Left> m_left; // where the records were locked
     QTimer m_idle;
     bool m_warned = false;

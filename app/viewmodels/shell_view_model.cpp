@@ -62,6 +62,15 @@ void ShellViewModel::say(const QString &sentence) {
     speak(text);
 }
 
+void ShellViewModel::sayBeside(const QString &text) {
+    const QString kept = m_message;
+    say(text);
+    if (kept.isEmpty())
+        return;
+    m_message = kept;
+    emit messageChanged();
+}
+
 void ShellViewModel::sayAfterPage(const QString &text) {
     const QScopedValueRollback turning(m_turning, true);
     say(text);

@@ -111,6 +111,8 @@ public:
     /// Only speaks it: what can be seen anyway and need not be said again.
     Q_INVOKABLE void announce(const QString &text) { emit said(text); }
     Q_INVOKABLE void sayAgain();
+    /// Spoken and kept in the list; on the message line only if nothing stands there.
+    void sayBeside(const QString &text);
     /// After the heading of the page that was just opened.
     void sayAfterPage(const QString &text);
     /// Opens a page: typing in hand is kept first. A key that no page has is said, and the old page stays.

@@ -46,6 +46,7 @@ TEST_F(PlanOffer, comesAfterAReplanAndChangesNothingByItself) {
     EXPECT_EQ(session.record(), shown);
     ASSERT_TRUE(has("takeBetter"));
     EXPECT_TRUE(page.kicker().contains("a week better exists"));
+    EXPECT_FALSE(shell.message().contains("a week better exists")) << "what came of the last key stays";
     page.act("takeBetter");
     EXPECT_LT(session.record().plan->terms.total(), shown.plan->terms.total());
     EXPECT_FALSE(has("takeBetter"));

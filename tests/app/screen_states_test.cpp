@@ -1,5 +1,6 @@
 #include "app/viewmodels/entry_view_model.h"
 #include "real_screens.h"
+#include <QAccessible>
 #include <QImage>
 #include <QSignalSpy>
 #include <QTemporaryDir>
@@ -49,6 +50,21 @@ protected:
         EXPECT_EQ(opened(), nullptr) << state.toStdString();
     }
 
+    /// The focus is to be seen on the item whose name for the reader begins so.
+    void expectRingOn(const QString &name) {
+        QQuickItem *item = found(window()->contentItem(), [&](const QQuickItem *one) {
+            QAccessibleInterface *face = QAccessible::queryAccessibleInterface(const_cast<QQuickItem *>(one));
+            return one->activeFocusOnTab() && face && face->text(QAccessible::Name).startsWith(name);
+        });
+        ASSERT_NE(item, nullptr) << name.toStdString();
+        item->forceActiveFocus(Qt::TabFocusReason);
+        EXPECT_TRUE(layout::settle(window()->contentItem()));
+        const QQuickItem *ring =
+            found(item, [](const QQuickItem *one) { return one->objectName() == u"focusRing"; });
+        ASSERT_NE(ring, nullptr) << name.toStdString();
+        EXPECT_NE(ring->property("item").value<QQuickItem *>(), nullptr) << name.toStdString();
+    }
+
     /// The first that is shown and is so.
     template<class Is> static QQuickItem *found(QQuickItem *from, const Is &is) {
         if (!from->isVisible() || is(from))
@@ -92,6 +108,7 @@ TEST_P(ScreenStates, holdAPlanItsWeightsAndItsPapers) {
     openPage("papers");
     act("make");
     expectNoFaults("papers-made");
+    expectRingOn("Picture of the paper");
 }
 
 TEST_P(ScreenStates, holdPhotographsAListAndSettingsOfUpkeep) {
@@ -107,6 +124,7 @@ TEST_P(ScreenStates, holdPhotographsAListAndSettingsOfUpkeep) {
     EXPECT_TRUE(layout::settle(window()->contentItem()));
     QTest::qWait(300); // the picture is read beside
     expectNoFaults("photos-one");
+    expectRingOn("Photograph. ");
     openPage("upkeep");
     act("settings");
     expectNoFaults("upkeep-settings");
@@ -182,6 +200,10 @@ TEST_P(ScreenStates, holdTheStepsInPlaceOfThePage) {
     openPage("sight");
     window()->setProperty("stepsOpen", true);
     expectNoFaults("steps");
+    m_shell.setTextScale(4);
+    window()->setProperty("stepsOpen", true);
+    m_shell.setTextScale(1);
+    EXPECT_FALSE(window()->property("stepsOpen").toBool()) << "they stand beside the page again";
 }
 
 // The last row of a list far down: why it stands there is in sight with it.
@@ -236,6 +258,14 @@ TEST_P(EntryStates, holdMakingUnlockingAndTheRecoveryCode) {
     entry()->create("Quilla", passphrase, passphrase);
     ASSERT_TRUE(QTest::qWaitFor([this] { return entry()->stage() == "code"; }, 20'000));
     expectNoFaults("entry-code");
+    const QString code = entry()->groups().join(QLatin1Char(' '));
+    for (const char *wayOut : {"beforeSettings", "caseload", "entry"}) {
+        m_shell.goTo(QStringLiteral("settings"));
+        ASSERT_EQ(m_shell.page(), "settings");
+        m_shell.goTo(QString::fromLatin1(wayOut));
+        ASSERT_EQ(m_shell.page(), "entry") << wayOut;
+        EXPECT_EQ(entry()->groups().join(QLatin1Char(' ')), code) << "it is shown only now";
+    }
     QSignalSpy opened(&m_shell, &app::ShellViewModel::pageOpened);
     entry()->confirm(entry()->groups().at(entry()->askedGroup() - 1));
     ASSERT_TRUE(opened.count() > 0 || opened.wait(5000));
