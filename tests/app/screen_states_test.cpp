@@ -206,6 +206,33 @@ TEST_P(ScreenStates, holdTheStepsInPlaceOfThePage) {
     EXPECT_FALSE(window()->property("stepsOpen").toBool()) << "they stand beside the page again";
 }
 
+// What gets a date stands further up in the list by date; what is done next is done to the same food.
+TEST_P(ScreenStates, keepTheFoodInHandWhereItsRowMoves) {
+    openPage("upkeep");
+    EXPECT_TRUE(layout::settle(window()->contentItem()));
+    QQuickItem *list = found(window()->contentItem(), [](const QQuickItem *item) {
+        return item->inherits("QQuickColumn") && item->property("currentKey").isValid() &&
+               item->property("label").toString() == QLatin1String("Food by date");
+    });
+    ASSERT_NE(list, nullptr);
+    const QString food = page()->rows()->rows().back().key;
+    ASSERT_TRUE(QMetaObject::invokeMethod(list, "focusKey", Q_ARG(QString, food)));
+    EXPECT_TRUE(layout::settle(window()->contentItem()));
+    emit page()->focusHeading(); // or on a button: the list has lost the focus
+    EXPECT_TRUE(layout::settle(window()->contentItem()));
+    page()->edit("printed", "1 January 2020");
+    EXPECT_TRUE(layout::settle(window()->contentItem()));
+    ASSERT_NE(page()->rows()->rows().back().key, food);
+    EXPECT_EQ(list->property("currentKey").toString(), food);
+    EXPECT_EQ(page()->rows()->keyAt(list->property("currentIndex").toInt()), food);
+    const auto before = m_shell.session().record().things;
+    act("newPack");
+    for (std::size_t i = 0; i < before.size(); ++i)
+        if (!(m_shell.session().record().things[i] == before[i])) {
+            EXPECT_EQ(QString::fromStdString(before[i].id.text), food);
+        }
+}
+
 // The last row of a list far down: why it stands there is in sight with it.
 TEST_P(ScreenStates, keepWhyInSightOfItsRow) {
     openPage("plan");
