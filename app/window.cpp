@@ -58,7 +58,7 @@ void applyPreferences(Preferences &preferences, AppShell &shell) {
         [&preferences](const QString &name, const QString &value) { preferences.keep(name, value); });
 }
 
-/// Texts ask for the usual font before their own: here it is the one that is loaded anyway.
+/// Texts ask for the usual font before their own: here it is that of Theme.qml, which is loaded anyway.
 void useFontOfTheText(double scale) {
     QFont body(QStringLiteral("Noto Sans"));
     body.setPixelSize(qRound(18 * scale));

@@ -296,12 +296,7 @@ void ShellViewModel::setClient(const QString &name, const QString &line) {
 }
 
 void ShellViewModel::setSteps(std::vector<Step> steps) {
-    for (std::size_t i = 0; i < steps.size(); ++i) {
-        steps[i].here = steps[i].key == m_page.key;
-        if (steps[i].here)
-            m_lastStep = static_cast<int>(i);
-    }
-    m_steps.setRows(std::move(steps));
+    markHere(std::move(steps));
     emit changed();
 }
 
@@ -324,7 +319,7 @@ void ShellViewModel::show(Page page) {
 
 void ShellViewModel::prepare(Page page) {
     m_page = std::move(page);
-    markHere();
+    markHere(m_steps.rows());
     emit changed();
 }
 
@@ -350,8 +345,7 @@ void ShellViewModel::setLocked(bool locked) {
     emit changed();
 }
 
-void ShellViewModel::markHere() {
-    std::vector<Step> steps = m_steps.rows();
+void ShellViewModel::markHere(std::vector<Step> steps) {
     for (std::size_t i = 0; i < steps.size(); ++i) {
         steps[i].here = steps[i].key == m_page.key;
         if (steps[i].here)

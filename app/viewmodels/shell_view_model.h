@@ -196,7 +196,8 @@ protected:
 
 private:
     void showAt(double scale);
-    void markHere();
+    /// Shows these steps, that of the page in hand as such.
+    void markHere(std::vector<Step> steps);
     void speak(const QString &text);
 
     StepModel m_steps;

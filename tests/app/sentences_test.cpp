@@ -1,5 +1,7 @@
 #include "app/viewmodels/key_model.h"
 #include "app/viewmodels/sentences.h"
+#include "app/viewmodels/shell_view_model.h"
+#include <QSignalSpy>
 #include <gmock/gmock.h>
 
 namespace app {
@@ -21,6 +23,30 @@ TEST(IsFoundBy, whatIsTypedWithOrWithoutSpacesAndHyphens) {
     EXPECT_TRUE(isFoundBy("Follow-up", "followup"));
     EXPECT_TRUE(isFoundBy("Follow-up", "follow up"));
     EXPECT_FALSE(isFoundBy("What eats", "tea")) << "from the middle of one word into the next";
+}
+
+TEST(Shell, leavesWhatStandsOnTheLineWhereSomethingIsSaidBeside) {
+    ShellViewModel shell;
+    QSignalSpy said(&shell, &ShellViewModel::said);
+    shell.sayBeside("A better plan exists.");
+    EXPECT_EQ(shell.message(), "A better plan exists.");
+    shell.say("Costs 0.7 minutes a week.");
+    shell.sayBeside("A better plan exists.");
+    EXPECT_EQ(shell.message(), "Costs 0.7 minutes a week.");
+    EXPECT_EQ(shell.messages()->rows().front().title, "A better plan exists.");
+    EXPECT_EQ(said.size(), 3) << "each is spoken";
+}
+
+TEST(Shell, takesOnlyTheSentenceBackThatStandsThere) {
+    struct Shell : ShellViewModel {
+        using ShellViewModel::takeBack;
+    } shell;
+    shell.say("The records lock in one minute.");
+    shell.takeBack("Saved.");
+    EXPECT_EQ(shell.message(), "The records lock in one minute.");
+    shell.takeBack("The records lock in one minute.");
+    EXPECT_EQ(shell.message(), "");
+    EXPECT_EQ(shell.messages()->rows().size(), 1U) << "the list keeps it";
 }
 
 TEST(KeyModel, namesACommandByItsKeyOrByWhatItDoes) {
