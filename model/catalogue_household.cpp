@@ -26,10 +26,10 @@ fly spray; insect spray | cleaning/garden | can 300 ml, 150-500 | can metal | 6.
 matches | cleaning/fire | box 240 matches | box card | 12 7 3 .06 | .2 .02 .8 | dry N hob | - | h | -
 bin bags; refuse sack; bin liner | household/bags and wraps | roll 20 bags | packet plastic | 20 7 7 .4 | 2 .1 0 | dry N sink | - | - | -
 cling film | household/bags and wraps | box 30 m | box card | 31 5 5 .25 | 2 .05 .1 | dry N prep | - | s | -
-kitchen foil; tin foil; aluminium foil | household/bags and wraps | box 10 m | box card | 31 5 5 .25 | 1 .05 .1 | dry N prep | - | s | -
+kitchen foil; tin foil; foil roll; aluminium foil | household/bags and wraps | box 10 m | box card | 31 5 5 .25 | 1 .05 .1 | dry N prep | - | s | -
 baking paper; greaseproof paper | household/bags and wraps | box 10 m | box card | 31 5 5 .25 | .5 .05 .1 | dry N prep | - | s | -
 freezer bags; sandwich bag; food bag | household/bags and wraps | box 40 bags | box card | 20 5 8 .2 | 2 .1 .1 | dry N prep | - | - | -
-kitchen roll; paper towel | household/paper | roll 1 | packet paper | 12 12 23 .25 | 14 .5 0 | dry N sink | - | - | -
+kitchen roll; kitchen towel roll; paper towel | household/paper | roll 1 | packet paper | 12 12 23 .25 | 14 .5 0 | dry N sink | - | - | -
 sponges; scourers; dish cloth | household/cloths | packet 4 | packet plastic | 12 8 8 .06 | 1 .2 0 | dry N sink | - | - | -
 tea towels; cloths; tea towel | household/cloths | pile of 6 | other cloth | 28 20 10 .5 | 7 .5 0 | dry N sink | - | - | -
 batteries | household/odds | packet 4 | packet plastic | 9 3 12 .12 | .1 .02 .3 | dry N entry | - | h | -

@@ -163,6 +163,13 @@ std::size_t piecesEnd(const Reading &r, std::size_t i) {
     return number.length > 0 && number.value > 1 && allFree(r, i, end) ? end : i;
 }
 
+/// Behind a name: how many, or that it is new, and no other thing.
+bool saysSeveral(const std::string &single) {
+    static constexpr std::array words{"pack", "pk",   "multipack", "packet",  "roll", "bunch",
+                                      "set",  "pile", "pair",      "portion", "piece"};
+    return std::find(words.begin(), words.end(), single) != words.end();
+}
+
 } // namespace
 
 void takePack(Reading &r) {
@@ -191,6 +198,9 @@ void takePack(Reading &r) {
         const bool piece = r.entry != nullptr && r.single(i) == singular(pieceInPack(*r.entry));
         if (shape && !piece) // "80 bags of tea" are no packs
             r.pack = shape;
+        const bool behind = r.nameTo > r.nameFrom && i == r.nameTo && !bracket;
+        if (behind && !saysSeveral(r.single(i)) && !r.is(i + 1, "of"))
+            r.packBehind = r.all[i].typed;
         r.take(i, r.is(i + 1, "of") ? i + 2 : i + 1);
         if (r.pack)
             return;
@@ -282,13 +292,16 @@ void takeFillers(Reading &r) {
             break; // "my late husband's mug"
         r.take(i, i + 1);
     }
-    for (std::size_t i = r.nameTo; r.nameTo > r.nameFrom && i < r.all.size(); ++i) {
-        if (r.is(i, "in") && !r.free(i + 1)) { // "flour in a big tin"
-            r.take(i, i + 1);
+    for (std::size_t i = std::max<std::size_t>(r.nameTo, 1); i < r.all.size(); ++i) {
+        const bool article = isOneOf(r.low(i + 1), {"a", "an", "the", "its", "one"});
+        const std::size_t pack = article ? i + 2 : i + 1;
+        if (r.is(i, "in") && (pack < r.all.size() || r.nameTo > r.nameFrom) &&
+            !r.free(pack)) { // "flour in a big tin"
+            r.take(i, pack);
             continue;
         }
-        if (isOneOf(r.low(i), {"each", "only", "left", "here", "there", "total", "please", "is", "are",
-                               "very", "squeezy"}))
+        if (r.nameTo > r.nameFrom && isOneOf(r.low(i), {"each", "only", "left", "here", "there", "total",
+                                                        "please", "is", "are", "very", "squeezy"}))
             r.take(i, i + 1);
     }
 }

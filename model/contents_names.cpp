@@ -257,6 +257,20 @@ std::optional<Doubt> kindDoubt(Reading &r, const std::string &name, const Rest &
     return doubt;
 }
 
+/// "iron pot", "knife tub": behind the name of what lasts, a pack is another thing more often than a pack.
+std::optional<Doubt> packDoubt(Reading &r, std::string &name) {
+    if (r.packBehind.empty() || !isLasting(*r.entry) || r.pack == r.entry->usual.shape)
+        return std::nullopt;
+    const std::string entry = name;
+    name += " " + r.packBehind;
+    DoubtAnswer same = named(r, entry);
+    r.entry = nullptr;
+    r.pack.reset();
+    return Doubt{Sentence::tr("{1}: another thing than {2}?", {name, entry}),
+                 {kept(r, Sentence::tr("another thing: {1}", {name}), name, ""),
+                  {Sentence::tr("{1}, in a {2}", {entry, r.packBehind}), same.line}}};
+}
+
 } // namespace
 
 std::optional<Doubt> splitDoubt(const Reading &r, const Lexicon &lexicon) {
@@ -302,6 +316,8 @@ std::optional<Doubt> nameDoubt(Reading &r, std::string &name, const Lexicon &lex
     }
     if (r.entry == nullptr)
         return unmatched(r, name, lexicon);
+    if (auto another = packDoubt(r, name))
+        return another;
     const Rest rest = restOf(r);
     if (rest.before.empty() && rest.after.empty())
         return std::nullopt;

@@ -156,6 +156,11 @@ void takeReally(Reading &r) {
 
 } // namespace
 
+bool isLasting(const CatalogueThing &entry) {
+    static constexpr std::array groups{"pans", "tableware", "tools", "appliances"};
+    return std::find(groups.begin(), groups.end(), entry.usual.group) != groups.end();
+}
+
 std::string nameOf(const Reading &r) {
     if (!r.quoted.empty())
         return r.quoted;

@@ -23,6 +23,7 @@ struct Reading {
     std::vector<std::pair<double, std::string>> sizes;
     std::string sizeClass; // "small", "medium", "large"
     std::optional<Shape> pack;
+    std::string packBehind; // the pack word if it ends the catalogue name: "jam jar", "iron pot"
     std::vector<std::string> facts;      // words that say what it is made of or what it is
     std::vector<std::string> mayContain; // allergen keys
     std::vector<Claim> claims;
@@ -50,6 +51,9 @@ struct Reading {
 
 /// Uses a week meant by "rarely": a few times a year.
 inline constexpr double rarelyPerWeek = 0.1;
+
+/// True for pans, tableware, tools and appliances: things that are used and stay.
+[[nodiscard]] bool isLasting(const CatalogueThing &entry);
 
 /// Takes count, size, pack, frequency, facts and claims out of the text of one thing.
 [[nodiscard]] Reading readingOf(const std::string &text, const Lexicon &lexicon);
