@@ -36,15 +36,15 @@ sausages; pork sausages; raw sausages | meat and fish/raw meat | packet 400 g, 3
 beef steak; steak; stewing steak; diced beef; braising steak | meat and fish/raw meat | packet 400 g, 200-800 | tub plastic | 20 15 4 .43 | 1 .5 0 | fridge F fridge | - | - | ub 40
 beef joint; roasting joint | meat and fish/raw meat | packet 1 kg, 0.7-2.5 | packet plastic | 20 13 10 1.02 | .3 .2 0 | fridge F fridge | - | - | ub 36
 pork chops; pork steaks; diced pork; gammon | meat and fish/raw meat | packet 500 g, 250-900 | tub plastic | 20 15 5 .53 | 1 .5 0 | fridge F fridge | - | - | ub 64
-minced pork; pork mince | meat and fish/raw meat | packet 500 g, 250-1000 | tub plastic | 20 15 5 .53 | .5 .3 0 | fridge F fridge | - | - | ub 73
+minced pork; pork mince; ground pork | meat and fish/raw meat | packet 500 g, 250-1000 | tub plastic | 20 15 5 .53 | .5 .3 0 | fridge F fridge | - | - | ub 73
 lamb chops; lamb steaks; diced lamb; minced lamb | meat and fish/raw meat | packet 400 g, 200-900 | tub plastic | 20 15 4 .43 | .5 .3 0 | fridge F fridge | - | - | ub 51
 whole chicken; roasting chicken | meat and fish/raw meat | packet 1.5 kg, 1-2.5 | packet plastic | 24 18 13 1.55 | .5 .4 0 | fridge F fridge | - | - | ub 113
 chicken thighs; chicken drumsticks; chicken legs | meat and fish/raw meat | packet 600 g, 400-2000 | tub plastic | 22 16 6 .63 | 1 .5 0 | fridge F fridge | - | - | ub 118
-turkey mince; minced turkey; turkey breast | meat and fish/raw meat | packet 500 g, 250-1000 | tub plastic | 20 15 5 .53 | .5 .3 0 | fridge F fridge | - | - | ub 115
+turkey mince; minced turkey; ground turkey; turkey breast | meat and fish/raw meat | packet 500 g, 250-1000 | tub plastic | 20 15 5 .53 | .5 .3 0 | fridge F fridge | - | - | ub 115
 liver; kidney; kidneys | meat and fish/raw meat | packet 350 g, 200-500 | tub plastic | 18 13 4 .37 | .3 .2 0 | fridge F fridge | - | - | ub 77
 salmon; salmon fillets; fresh salmon; trout; mackerel fresh | meat and fish/raw fish | packet 240 g, 120-500 | tub plastic | 20 14 4 .26 | 1 .5 0 | fridge F fridge | fish | - | ub 146
 white fish; cod; haddock; plaice; smoked haddock | meat and fish/raw fish | packet 280 g, 150-500 | tub plastic | 20 14 4 .3 | 1 .5 0 | fridge F fridge | fish | - | ub 144
-prawns; cooked prawns; fresh prawns | meat and fish/cooked fish | packet 150 g, 100-400 | tub plastic | 15 11 4 .17 | .5 .3 .1 | fridge F fridge | crustaceans | m | ub 162
+prawns; cooked prawns; shrimp; fresh prawns | meat and fish/cooked fish | packet 150 g, 100-400 | tub plastic | 15 11 4 .17 | .5 .3 .1 | fridge F fridge | crustaceans | m | ub 162
 mussels; seafood mix; squid | meat and fish/cooked fish | packet 250 g, 150-500 | tub plastic | 18 13 5 .27 | .3 .2 .1 | fridge F fridge | molluscs ?crustaceans ?fish | m | ub 162
 crab sticks; seafood sticks | meat and fish/cooked fish | packet 250 g, 100-500 | packet plastic | 15 11 3 .26 | .3 .2 0 | fridge F fridge | fish gluten eggs ?crustaceans | m | ub -
 fresh pasta; ravioli; tortellini; gnocchi | ready food/fresh pasta | packet 300 g, 250-600 | packet plastic | 18 5 16 .31 | 1 .5 .2 | fridge F fridge | gluten ?eggs ?milk | - | ub 332
@@ -63,20 +63,20 @@ insulin; insulin pens | medicines/fridge medicines | box 5 pens | box card | 18 
 eye drops; antibiotic liquid | medicines/fridge medicines | box 10 ml, 2.5-300 | box card | 8 3 4 .03 | 14 .1 .2 | fridge N fridge | - | hp | -
 cucumber | fresh/salad and vegetables | piece 1 | other plastic | 6 5 30 .35 | 3 .7 0 | fridge F fridge | - | - | - 283
 celery | fresh/salad and vegetables | bag 1 head | bag plastic | 9 8 36 .45 | 1 .3 0 | fridge F fridge | celery | m | - 281
-sweet peppers; peppers; red peppers; red pepper; green pepper; green peppers; sweet pepper | fresh/salad and vegetables | bag 3 peppers | bag plastic | 22 9 10 .5 | 2 .5 .1 | fridge F fridge | - | - | - 296
+sweet peppers; bell peppers; peppers; red peppers; red pepper; green pepper; green peppers; sweet pepper | fresh/salad and vegetables | bag 3 peppers | bag plastic | 22 9 10 .5 | 2 .5 .1 | fridge F fridge | - | - | - 296
 mushrooms; chestnut mushrooms | fresh/salad and vegetables | packet 250 g, 200-500 | tub plastic | 17 11 7 .27 | 2 .5 .1 | fridge F fridge | - | - | - 292
-courgettes; courgette; marrow | fresh/salad and vegetables | bag 500 g, 250-1000 | bag plastic | 22 12 6 .5 | 1 .4 .1 | fridge F fridge | - | - | - 547
+courgettes; courgette; zucchini; marrow | fresh/salad and vegetables | bag 500 g, 250-1000 | bag plastic | 22 12 6 .5 | 1 .4 .1 | fridge F fridge | - | - | - 547
 cauliflower; cauli | fresh/salad and vegetables | piece 1 | other plastic | 17 17 14 .8 | 1 .3 0 | fridge F fridge | - | - | - 280
 cabbage; red cabbage; savoy cabbage; kale; spring greens | fresh/salad and vegetables | piece 1 | other plastic | 18 18 16 .9 | 2 .4 0 | fridge F fridge | - | - | - 278
 brussels sprouts; sprouts | fresh/salad and vegetables | bag 500 g, 250-1000 | bag plastic | 18 12 8 .5 | 1 .3 .3 | fridge F fridge | - | - | - 277
-leeks; spring onions | fresh/salad and vegetables | bag 500 g, 100-1000 | bag plastic | 12 8 38 .5 | 1 .4 0 | fridge F fridge | - | - | - 289
+leeks; spring onions; scallions | fresh/salad and vegetables | bag 500 g, 100-1000 | bag plastic | 12 8 38 .5 | 1 .4 0 | fridge F fridge | - | - | - 289
 green beans; runner beans; mangetout; fine beans | fresh/salad and vegetables | packet 220 g, 150-400 | packet plastic | 17 11 4 .23 | 1 .4 .1 | fridge F fridge | - | - | - 273
 parsnips; turnips; swede | fresh/salad and vegetables | bag 500 g, 500-1000 | bag plastic | 20 12 9 .5 | 1 .3 .3 | fridge F fridge | - | - | - 279
 beetroot; cooked beetroot | fresh/salad and vegetables | packet 250 g, 250-500 | packet plastic | 14 9 5 .27 | 1 .3 .1 | fridge F fridge | - | - | - 274
 radishes; cress; rocket; watercress; salad leaves | fresh/salad and vegetables | bag 120 g, 60-250 | bag plastic | 18 8 18 .12 | 2 .6 0 | fridge F fridge | - | - | - 415
 fresh spinach; spinach leaves | fresh/salad and vegetables | bag 240 g, 100-500 | bag plastic | 22 10 24 .24 | 1 .5 0 | fridge F fridge | - | - | - 291
-fresh herbs; fresh parsley; fresh coriander; fresh mint; fresh basil | fresh/salad and vegetables | packet 30 g, 20-100 | packet plastic | 12 3 20 .03 | 1 .4 0 | fridge F fridge | - | - | - 288
-asparagus; aubergine; fennel | fresh/salad and vegetables | packet 250 g, 125-400 | packet plastic | 20 9 8 .26 | .3 .2 0 | fridge F fridge | - | - | - 271
+fresh herbs; cilantro; fresh parsley; fresh coriander; fresh mint; fresh basil | fresh/salad and vegetables | packet 30 g, 20-100 | packet plastic | 12 3 20 .03 | 1 .4 0 | fridge F fridge | - | - | - 288
+asparagus; aubergine; eggplant; fennel | fresh/salad and vegetables | packet 250 g, 125-400 | packet plastic | 20 9 8 .26 | .3 .2 0 | fridge F fridge | - | - | - 271
 corn on the cob; sweetcorn cobs | fresh/salad and vegetables | packet 400 g, 250-600 | packet plastic | 20 12 6 .42 | .3 .2 .1 | fridge F fridge | - | - | - 282
 beansprouts; stir fry vegetables | fresh/salad and vegetables | bag 300 g, 200-600 | bag plastic | 20 8 20 .3 | .5 .3 0 | fridge F fridge | - | - | - 549
 strawberries | fresh/fruit | packet 400 g, 200-800 | tub plastic | 18 11 8 .42 | 1 .4 .1 | fridge F fridge | - | - | - 481

@@ -24,12 +24,12 @@ white spirit; methylated spirit; paraffin | cleaning/strong cleaners | bottle 75
 slug pellets; weedkiller | cleaning/garden | box 350 g, 150-1000 | box card | 10 6 18 .4 | .1 .02 .7 | dry C entry | - | h | -
 fly spray; insect spray | cleaning/garden | can 300 ml, 150-500 | can metal | 6.5 6.5 23 .3 | .1 .02 .3 | dry C entry | - | h | -
 matches | cleaning/fire | box 240 matches | box card | 12 7 3 .06 | .2 .02 .8 | dry N hob | - | h | -
-bin bags; refuse sack; bin liner | household/bags and wraps | roll 20 bags | packet plastic | 20 7 7 .4 | 2 .1 0 | dry N sink | - | - | -
-cling film | household/bags and wraps | box 30 m | box card | 31 5 5 .25 | 2 .05 .1 | dry N prep | - | s | -
-kitchen foil; tin foil; foil roll; aluminium foil | household/bags and wraps | box 10 m | box card | 31 5 5 .25 | 1 .05 .1 | dry N prep | - | s | -
-baking paper; greaseproof paper | household/bags and wraps | box 10 m | box card | 31 5 5 .25 | .5 .05 .1 | dry N prep | - | s | -
-freezer bags; sandwich bag; food bag | household/bags and wraps | box 40 bags | box card | 20 5 8 .2 | 2 .1 .1 | dry N prep | - | - | -
-kitchen roll; kitchen towel roll; paper towel | household/paper | roll 1 | packet paper | 12 12 23 .25 | 14 .5 0 | dry N sink | - | - | -
+bin bags; refuse sack; bin liner; trash bags; garbage bags; black bags | household/bags and wraps | roll 20 bags | packet plastic | 20 7 7 .4 | 2 .1 0 | dry N sink | - | - | -
+cling film; plastic wrap | household/bags and wraps | box 30 m | box card | 31 5 5 .25 | 2 .05 .1 | dry N prep | - | s | -
+kitchen foil; tin foil; foil roll; aluminum foil; aluminium foil | household/bags and wraps | box 10 m | box card | 31 5 5 .25 | 1 .05 .1 | dry N prep | - | s | -
+baking paper; greaseproof paper; wax paper; parchment paper | household/bags and wraps | box 10 m | box card | 31 5 5 .25 | .5 .05 .1 | dry N prep | - | s | -
+freezer bags; sandwich bag; zip bags; lunch bags; food bag | household/bags and wraps | box 40 bags | box card | 20 5 8 .2 | 2 .1 .1 | dry N prep | - | - | -
+kitchen roll; kitchen paper; kitchen towel roll; paper towel | household/paper | roll 1 | packet paper | 12 12 23 .25 | 14 .5 0 | dry N sink | - | - | -
 sponges; scourers; dish cloth | household/cloths | packet 4 | packet plastic | 12 8 8 .06 | 1 .2 0 | dry N sink | - | - | -
 tea towels; cloths; tea towel | household/cloths | pile of 6 | other cloth | 28 20 10 .5 | 7 .5 0 | dry N sink | - | - | -
 batteries | household/odds | packet 4 | packet plastic | 9 3 12 .12 | .1 .02 .3 | dry N entry | - | h | -
@@ -38,10 +38,10 @@ glucose tablets; dextrose | medicines/low sugar treatment | tube 10 tablets | tu
 thickener powder; thickener | medicines/thickener | tub 250 g, 100-750 | tub metal | 10 10 13 .32 | 14 .25 .5 | dry N hob | - | hp | -
 small saucepan; saucepan | pans/saucepans | one pan | pan metal | 18 32 12 .9 | 5 0 .3 | dry N hob | - | t | -
 large saucepan; big saucepan | pans/saucepans | one pan | pan metal | 24 40 16 1.6 | 3 0 .3 | dry N hob | - | t | -
-frying pan | pans/frying pans | one pan | pan metal | 28 45 7 1.4 | 4 0 .2 | dry N hob | - | t | -
+frying pan; skillet | pans/frying pans | one pan | pan metal | 28 45 7 1.4 | 4 0 .2 | dry N hob | - | t | -
 casserole; casserole dish | pans/oven dishes | one dish | pan ceramic | 28 24 14 2.8 | .5 0 .3 | dry N hob | - | gt | -
 roasting tin | pans/oven dishes | one tin | pan metal | 36 26 7 1.1 | .5 0 .3 | dry N hob | - | t | -
-baking tray; baking sheet | pans/oven dishes | one tray | pan metal | 35 25 3 .7 | 2 0 .3 | dry N hob | - | t | -
+baking tray; baking sheet; cookie sheet; sheet pan | pans/oven dishes | one tray | pan metal | 35 25 3 .7 | 2 0 .3 | dry N hob | - | t | -
 cake tin | pans/oven dishes | one tin | pan metal | 22 22 8 .5 | .2 0 .3 | dry N prep | - | t | -
 oven gloves; oven mitts | pans/heat protection | one pair | other cloth | 18 30 6 .25 | 7 0 0 | dry N hob | - | - | -
 colander | pans/draining | one colander | bowl metal | 25 25 13 .5 | 3 0 .3 | dry N sink | - | - | -
@@ -56,11 +56,11 @@ dinner plates; plate; large plates | tableware/plates | pile of 6 | plate cerami
 side plates; small plates | tableware/plates | pile of 4 | plate ceramic | 19 19 7 1.4 | 7 0 .3 | dry N table | - | g | -
 cereal bowls; bowl; soup bowl | tableware/bowls | pile of 4 | bowl ceramic | 17 17 12 1.6 | 7 0 .3 | dry N table | - | g | -
 mugs; cups | tableware/mugs | row of 4 | mug ceramic | 24 18 10 1.4 | 21 0 .3 | dry N hob | - | g | -
-glasses; tumblers; drinking glasses | tableware/glasses | row of 4 | mug glass | 22 16 12 1 | 14 0 .4 | dry N sink | - | g | -
+glasses; tumblers; beer glass; drinking glasses | tableware/glasses | row of 4 | mug glass | 22 16 12 1 | 14 0 .4 | dry N sink | - | g | -
 cutlery; knives and forks | tools/cutlery | one tray | tool metal | 26 34 6 1.6 | 21 0 .9 | dry N table | - | - | -
 sharp knives; kitchen knives; chopping knife; bread knife | tools/knives | one block | tool metal | 12 18 24 1.4 | 7 0 .5 | dry N prep | - | hs | -
 scissors; kitchen scissors | tools/knives | one pair | tool metal | 9 21 3 .12 | 4 0 .3 | dry N prep | - | s | -
-peeler; vegetable peeler | tools/cutters | one tool | tool metal | 8 17 4 .1 | 3 0 .3 | dry N prep | - | s | -
+peeler; vegetable peeler; potato peeler | tools/cutters | one tool | tool metal | 8 17 4 .1 | 3 0 .3 | dry N prep | - | s | -
 tin opener; can opener | tools/openers | one tool | tool metal | 7 20 5 .25 | 3 0 .4 | dry N prep | - | s | -
 wooden spoons; wooden spoon; spatula | tools/stirring tools | set of 4 | tool wood | 12 32 8 .25 | 7 0 .4 | dry N hob | - | - | -
 ladle | tools/stirring tools | set of 4 | tool metal | 14 32 8 .4 | 3 0 .6 | dry N hob | - | - | -

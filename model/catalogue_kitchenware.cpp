@@ -63,9 +63,9 @@ serving plate; platter; meat plate; cake stand | tableware/serving | one plate |
 tray; lap tray; serving tray; non-slip tray | tableware/serving | one tray | other plastic | 42 31 4 .7 | 7 0 .1 | dry N table | - | - | -
 pasta bowls; pudding bowls; dessert bowls; deep plates | tableware/bowls | pile of 4 | bowl ceramic | 21 21 11 2 | 4 0 .3 | dry N table | - | g | -
 plastic plates; melamine plates; plate guard; lipped plate | tableware/plates | pile of 4 | plate plastic | 25 25 6 .7 | 7 0 .3 | dry N table | - | - | -
-tea cups; cups and saucers; saucers | tableware/mugs | pile of 4 | mug ceramic | 28 16 14 1.4 | 5 0 .4 | dry N hob | - | g | -
+tea cups; coffee cups; cups and saucers; saucers | tableware/mugs | pile of 4 | mug ceramic | 28 16 14 1.4 | 5 0 .4 | dry N hob | - | g | -
 two-handled mug; beaker; plastic beaker; travel mug; insulated mug | tableware/mugs | row of 2 | mug plastic | 24 12 12 .4 | 14 0 .2 | dry N hob | - | - | -
-wine glasses; sherry glasses; champagne glasses | tableware/glasses | row of 4 | mug glass | 18 18 21 .8 | 1 0 .4 | dry N table | - | g | -
+wine glasses; wine glass; sherry glasses; champagne glasses | tableware/glasses | row of 4 | mug glass | 18 18 21 .8 | 1 0 .4 | dry N table | - | g | -
 plastic glasses; plastic tumblers | tableware/glasses | row of 4 | mug plastic | 18 18 12 .3 | 7 0 .3 | dry N sink | - | - | -
 egg cups; egg cup | tableware/bowls | row of 4 | mug ceramic | 20 5 6 .25 | 2 0 .4 | dry N table | - | g | -
 teapot | tableware/jugs | one pot | other ceramic | 23 14 15 .9 | 14 0 .3 | dry N hob | - | gt | -
@@ -83,7 +83,7 @@ tea caddy; coffee canister; sugar canister; canisters | tableware/storage boxes 
 lunch box; sandwich box; water bottle; drinks bottle; sports bottle | tableware/flasks | one box | tub plastic | 20 14 8 .25 | 3 0 .2 | dry N prep | - | - | -
 hot water bottle | tableware/flasks | one bottle | other plastic | 20 5 32 .4 | 2 0 0 | dry N hob | - | t | -
 knife; cook's knife; cooks knife; carving knife; paring knife; vegetable knife | tools/knives | one knife | tool metal | 5 33 3 .2 | 7 0 .3 | dry N prep | - | hs | -
-table knives; butter knives | tools/cutlery | set of 6 | tool metal | 8 24 4 .4 | 14 0 .8 | dry N table | - | - | -
+table knives; steak knives; butter knives | tools/cutlery | set of 6 | tool metal | 8 24 4 .4 | 14 0 .8 | dry N table | - | - | -
 forks; table forks; cake forks | tools/cutlery | set of 6 | tool metal | 8 20 4 .3 | 14 0 .8 | dry N table | - | - | -
 teaspoons; tablespoons; dessert spoons; serving spoons; soup spoons | tools/cutlery | set of 6 | tool metal | 8 20 4 .3 | 21 0 .8 | dry N table | - | - | -
 easy-grip cutlery; adapted cutlery; thick-handled cutlery; spork | tools/cutlery | set of 3 | tool plastic | 10 22 4 .3 | 21 0 .7 | dry N table | - | - | -

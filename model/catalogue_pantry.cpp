@@ -8,7 +8,7 @@ tinned spaghetti; spaghetti hoops | tins/pasta tins | tin 400 g, 200-800 | can m
 tinned potatoes; new potatoes tin | tins/vegetable tins | tin 560 g, 300-800 | can metal | 7.5 7.5 11 .62 | .5 .15 .3 | dry F hob | - | - | bb 372
 tinned carrots | tins/vegetable tins | tin 300 g, 200-400 | can metal | 7.5 7.5 11 .37 | .5 .15 .3 | dry F hob | - | - | bb 372
 mushy peas; marrowfat peas; processed peas | tins/vegetable tins | tin 300 g, 200-800 | can metal | 7.5 7.5 11 .37 | .5 .15 .2 | dry F hob | - | - | bb 372
-haricot beans; white beans | tins/bean tins | tin 400 g, 200-800 | can metal | 7.5 7.5 11 .48 | .3 .1 .3 | dry F hob | - | - | bb 372
+haricot beans; white beans; navy beans | tins/bean tins | tin 400 g, 200-800 | can metal | 7.5 7.5 11 .48 | .3 .1 .3 | dry F hob | - | - | bb 372
 cannellini beans | tins/bean tins | tin 400 g, 200-800 | can metal | 7.5 7.5 11 .48 | .3 .1 .3 | dry F hob | - | - | bb 372
 black beans; black eyed beans | tins/bean tins | tin 400 g, 200-800 | can metal | 7.5 7.5 11 .48 | .3 .1 .3 | dry F hob | - | - | bb 372
 borlotti beans; pinto beans | tins/bean tins | tin 400 g, 200-800 | can metal | 7.5 7.5 11 .48 | .2 .08 .3 | dry F hob | - | - | bb 372
@@ -193,7 +193,7 @@ muffins; cupcakes; fairy cakes | bakery/cakes | packet 300 g, 150-600 | packet p
 doughnuts; Danish pastries; croissants | bakery/cakes | packet 300 g, 100-500 | packet plastic | 24 16 8 .32 | 1 .5 0 | dry F table | gluten eggs milk | - | bb 202
 crumpets; pikelets; English muffins | bakery/bread | packet 330 g, 200-500 | packet plastic | 20 10 10 .34 | 2 .3 0 | dry F prep | gluten | - | bb 195
 bread rolls; rolls; baps; burger buns | bakery/bread | bag 6 rolls | bag plastic | 26 18 8 .4 | 3 .7 0 | dry F prep | gluten | - | bb 195
-wholemeal bread; brown bread; granary bread; seeded bread | bakery/bread | bag 800 g, 400-800 | bag plastic | 12 12 26 .8 | 10 1 0 | dry F prep | gluten ?sesame | - | bb 461
+wholemeal bread; brown bread; rye bread; granary bread; seeded bread | bakery/bread | bag 800 g, 400-800 | bag plastic | 12 12 26 .8 | 10 1 0 | dry F prep | gluten ?sesame | - | bb 461
 pitta bread; naan bread; flatbread; chapatis | bakery/bread | packet 350 g, 150-600 | packet plastic | 22 4 20 .36 | 1 .3 0 | dry F prep | gluten ?milk | - | bb 195
 gluten-free bread; free from bread | bakery/bread | bag 400 g, 300-550 | bag plastic | 11 11 18 .42 | 7 1 0 | dry F prep | ?eggs | m | bb 195
 bagels | bakery/bread | bag 5 bagels | bag plastic | 22 12 12 .45 | 1 .3 0 | dry F prep | gluten | - | bb 449
@@ -202,7 +202,7 @@ salted peanuts; peanuts; dry roasted peanuts | snacks/nuts | bag 200 g, 50-500 |
 cashew nuts; pistachios; brazil nuts | snacks/nuts | bag 150 g, 50-500 | bag foil | 12 4 17 .15 | 1 .2 .6 | dry F table | nuts ?peanuts | m | bb 616
 pretzels; savoury snacks | snacks/crisps | bag 175 g, 40-300 | bag foil | 18 7 24 .18 | .5 .2 .7 | dry F table | gluten | - | bb 394
 popcorn | snacks/popcorn | bag 100 g, 25-200 | bag foil | 19 8 26 .11 | .5 .2 .5 | dry F table | ?milk | - | bb 390
-sweets; mints; boiled sweets; toffees; wine gums | snacks/sweets | bag 200 g, 50-500 | bag plastic | 14 5 18 .2 | 3 .3 .6 | dry F table | ?milk ?soya | - | -
+sweets; mints; candy; candies; boiled sweets; toffees; wine gums | snacks/sweets | bag 200 g, 50-500 | bag plastic | 14 5 18 .2 | 3 .3 .6 | dry F table | ?milk ?soya | - | -
 marshmallows | snacks/sweets | bag 150 g, 100-300 | bag plastic | 15 8 20 .15 | .2 .05 .1 | dry F table | - | - | bb 381
 )";
 }

@@ -1,5 +1,6 @@
 #include "model/contents.h"
 #include "model/contents_line.h"
+#include "model/contents_pieces.h"
 #include "model/contents_print.h"
 #include "model/contents_reading.h"
 #include "model/contents_text.h"
@@ -76,16 +77,15 @@ std::string sentence(const ContentsItem &item) {
     return out;
 }
 
-/// A date alone belongs to the thing before it: "milk, use by tomorrow".
-std::vector<std::string> withDates(const std::vector<std::string> &items) {
-    std::vector<std::string> out;
-    for (const auto &item : items) {
-        if (!out.empty() && words::isDateAlone(item))
-            out.back() += " " + item;
-        else
-            out.push_back(item);
-    }
-    return out;
+/// A thing of which something has to be asked before it is read.
+ContentsItem asked(const words::Piece &piece, const Lexicon &lexicon) {
+    ContentsItem item = words::parseItem(piece.text, lexicon);
+    item.said = piece.said;
+    item.doubt = piece.doubt->question;
+    item.answers = piece.doubt->answers;
+    item.thing.said = piece.said;
+    item.thing.doubt = item.doubt;
+    return item;
 }
 
 } // namespace
@@ -96,8 +96,12 @@ Result<std::vector<ContentsItem>> parseContents(const std::string &line) {
 
 Result<std::vector<ContentsItem>> parseContents(const std::string &line, const Lexicon &lexicon) {
     std::vector<ContentsItem> out;
-    for (const auto &text : withDates(words::itemsOf(words::cleaned(line)))) {
-        for (const auto &amount : words::amountsParted(text))
+    for (const auto &piece : words::piecesOf(words::cleaned(line), lexicon)) {
+        if (piece.doubt) {
+            out.push_back(asked(piece, lexicon));
+            continue;
+        }
+        for (const auto &amount : words::amountsParted(piece.text))
             out.push_back(words::parseItem(amount, lexicon));
     }
     if (out.empty())

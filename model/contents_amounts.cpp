@@ -10,7 +10,7 @@ namespace {
 
 /// A unit that may stand without a number: "a kilo of rice", "litre bottle".
 bool isBareUnit(const std::string &single) {
-    static constexpr std::array names{"kilo", "litre", "liter", "pint", "pound"};
+    static constexpr std::array names{"kilo", "litre", "liter", "pint", "pound", "gallon"};
     return std::find(names.begin(), names.end(), single) != names.end();
 }
 
@@ -41,6 +41,11 @@ bool takeNumber(Reading &r, std::size_t i) {
     if (number.value < 1 &&
         (r.is(i + length, "fat") || r.is(i + length, "sugar") || r.is(i + length, "salt")))
         return false; // "half fat"
+    if (length == 1 && number.value >= 1990 && number.value < 2100 && r.all[i].low.size() == 4) {
+        r.notes.push_back(r.all[i].typed); // "peaches 2018": a year
+        r.take(i, i + 1);
+        return true;
+    }
     const std::size_t last = i + length - 1;
     if (r.all[last].glued && r.free(last + 1)) // "two-tier steamer"
         return false;
@@ -121,10 +126,23 @@ void takeSides(Reading &r) {
     }
 }
 
+/// "paracetamol 500 mg": how strong it is, and no size of a pack.
+void takeStrength(Reading &r) {
+    for (std::size_t i = 0; i + 1 < r.all.size(); ++i) {
+        const std::string unit = r.low(i + 1);
+        if (!r.free(i) || !numberFrom(r.all[i].low) ||
+            (unit != "mg" && unit != "mcg" && unit != "milligrams"))
+            continue;
+        r.notes.push_back(joined(r.all, i, i + 2));
+        r.take(i, i + 2);
+    }
+}
+
 } // namespace
 
 void takeSizes(Reading &r) {
     takeSides(r);
+    takeStrength(r);
     for (std::size_t i = 0; i < r.all.size(); ++i) {
         const SpokenNumber number = r.free(i) ? numberAt(r.all, i) : SpokenNumber{};
         const std::size_t unitAt = i + std::max<std::size_t>(number.length, 1);
@@ -132,11 +150,15 @@ void takeSizes(Reading &r) {
                             r.entry->usual.shape == Shape::Pan; // "9 in cake tin"
         const std::string unit = inches ? "inch" : r.free(unitAt) ? unitOf(r.all[unitAt].low) : std::string();
         if (number.length > 0 && number.value > 0 && !unit.empty() && allFree(r, i, unitAt + 1)) {
+            const bool fluid = unit == "fl oz" && sizeUnit(r.low(unitAt + 1)) == "oz";
+            const std::size_t end = unitAt + (fluid ? 2 : 1);
             r.sizes.emplace_back(number.value, unit);
-            r.take(i, unitAt + (r.is(unitAt + 1, "of") ? 2 : 1));
+            r.take(i, end + (r.is(end, "of") ? 1 : 0));
         } else if (isBareUnit(r.single(i)) && number.length == 0) {
-            r.sizes.emplace_back(1, sizeUnit(r.single(i)));
-            r.take(i, i + (r.is(i + 1, "of") ? 2 : 1));
+            const std::size_t half = r.is(i + 1, "and") && r.is(i + 2, "a") && r.is(i + 3, "half") ? 3 : 0;
+            const std::size_t end = i + 1 + half; // "a kilo and a half of rice"
+            r.sizes.emplace_back(half > 0 ? 1.5 : 1, sizeUnit(r.single(i)));
+            r.take(i, end + (r.is(end, "of") ? 1 : 0));
         }
     }
     static const std::map<std::string, std::string> classes{
@@ -163,14 +185,13 @@ std::size_t piecesEnd(const Reading &r, std::size_t i) {
     return number.length > 0 && number.value > 1 && allFree(r, i, end) ? end : i;
 }
 
-/// Behind a name: how many, or that it is new, and no other thing.
+} // namespace
+
 bool saysSeveral(const std::string &single) {
     static constexpr std::array words{"pack", "pk",   "multipack", "packet",  "roll", "bunch",
                                       "set",  "pile", "pair",      "portion", "piece"};
     return std::find(words.begin(), words.end(), single) != words.end();
 }
-
-} // namespace
 
 void takePack(Reading &r) {
     static constexpr std::array plain{"pack",    "pk",    "multipack", "roll",   "bunch", "loaf",  "set",
@@ -183,7 +204,7 @@ void takePack(Reading &r) {
         // an unknown name keeps the word, unless it begins the thing: "jar of ajvar", "ajvar jar"
         bool first = true;
         for (std::size_t k = 0; k < i; ++k)
-            first = first && !(r.free(k) && !r.all[k].bracket);
+            first = first && !(r.free(k) && !r.all[k].bracket && !numberFrom(r.all[k].low));
         const bool named = r.nameTo > r.nameFrom || !r.quoted.empty() || bracket || r.is(i + 1, "of");
         const bool edge = named || (!isPlain && (first ? r.free(i + 1) : !r.free(i + 1)));
         if (!r.free(i) || (!shape && !isPlain) || !edge || r.compound(i))
@@ -199,7 +220,7 @@ void takePack(Reading &r) {
         if (shape && !piece) // "80 bags of tea" are no packs
             r.pack = shape;
         const bool behind = r.nameTo > r.nameFrom && i == r.nameTo && !bracket;
-        if (behind && !saysSeveral(r.single(i)) && !r.is(i + 1, "of"))
+        if (behind && !r.is(i + 1, "of"))
             r.packBehind = r.all[i].typed;
         r.take(i, r.is(i + 1, "of") ? i + 2 : i + 1);
         if (r.pack)
@@ -249,6 +270,9 @@ std::size_t stateAt(const Reading &r, std::size_t i) {
     static const std::vector<std::string> states{"empty", "full", "used", "gone"};
     if (isOneOf(r.low(i), parts) && isOneOf(r.low(i + 1), states))
         return 2;
+    const bool third = r.single(i + 1) == "third" || r.single(i + 1) == "quarter"; // "two thirds full"
+    if (third && isOneOf(r.low(i + 2), states) && numberFrom(r.low(i)))
+        return 3;
     return isOneOf(r.low(i), {"unopened", "sealed", "empty"}) ? 1 : 0;
 }
 
@@ -294,10 +318,12 @@ void takeFillers(Reading &r) {
     }
     for (std::size_t i = std::max<std::size_t>(r.nameTo, 1); i < r.all.size(); ++i) {
         const bool article = isOneOf(r.low(i + 1), {"a", "an", "the", "its", "one"});
-        const std::size_t pack = article ? i + 2 : i + 1;
+        std::size_t pack = article ? i + 2 : i + 1;
+        while (r.free(pack) && isFact(r.all[pack].low) && pack + 1 < r.all.size())
+            ++pack; // "in a glass jar"
         if (r.is(i, "in") && (pack < r.all.size() || r.nameTo > r.nameFrom) &&
             !r.free(pack)) { // "flour in a big tin"
-            r.take(i, pack);
+            r.take(i, article ? i + 2 : i + 1);
             continue;
         }
         if (r.nameTo > r.nameFrom && isOneOf(r.low(i), {"each", "only", "left", "here", "there", "total",

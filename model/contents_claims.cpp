@@ -10,6 +10,7 @@ struct Said {
     std::size_t from = 0, to = 0;
     std::vector<std::size_t> allergens;
     bool claim = false;
+    bool contested = false; // "not gluten free", "gluten free?"
 };
 
 bool isAllergen(const Reading &r, std::size_t i) {
@@ -22,8 +23,8 @@ bool isWord(const Reading &r, std::size_t i, const char *low) {
 
 /// Allergens in a row, with "and", "or" or "/" between them: "nuts and milk".
 Said listFrom(const Reading &r, std::size_t i) {
-    Said out{i, i, {}, false};
-    while (isAllergen(r, out.to)) {
+    Said out{i, i, {}, false, false};
+    while (isAllergen(r, out.to += isWord(r, out.to, "tree") ? 1 : 0)) { // "tree nuts"
         out.allergens.push_back(out.to++);
         const bool more = isWord(r, out.to, "and") || isWord(r, out.to, "or") || isWord(r, out.to, "/");
         if (!more || !isAllergen(r, out.to + 1))
@@ -59,11 +60,41 @@ std::size_t denial(const Reading &r, std::size_t i) {
     return 0;
 }
 
+/// Words before an allergen and "free" that deny it or leave it open, "not", "no longer", "maybe"; 0: none.
+std::size_t contest(const Reading &r, std::size_t i) {
+    static constexpr std::array contests{"not",    "isnt",  "arent",   "never",    "no",        "non",
+                                         "hardly", "maybe", "perhaps", "possibly", "probably",  "unsure",
+                                         "might",  "doubt", "whether", "if",       "supposedly"};
+    static constexpr std::array links{"is",  "are",    "it",   "its",    "be",
+                                      "may", "longer", "sure", "always", "really"};
+    const auto among = [](const auto &names, const std::string &low) {
+        return std::find(names.begin(), names.end(), low) != names.end();
+    };
+    bool contested = false;
+    std::size_t at = i;
+    for (; at < r.all.size(); ++at) {
+        const bool said = among(contests, r.all[at].low);
+        contested = contested || said;
+        if (!said && !among(links, r.all[at].low))
+            break;
+    }
+    return contested ? at - i : 0;
+}
+
 bool isSaid(const Said &said) {
     return !said.allergens.empty();
 }
 
 Said saidAt(const Reading &r, std::size_t i) {
+    if (const std::size_t ahead = contest(r, i); ahead > 0) {
+        Said said = listFrom(r, i + ahead);
+        if (isSaid(said) && isWord(r, said.to, "free")) {
+            said.from = i;
+            ++said.to;
+            said.contested = true;
+            return said;
+        }
+    }
     if (const std::size_t ahead = warning(r, i); ahead > 0) {
         Said said = listFrom(r, i + ahead);
         said.from = i;
@@ -76,7 +107,7 @@ Said saidAt(const Reading &r, std::size_t i) {
         if (isSaid(said))
             return said;
     }
-    if (isWord(r, i, "contains") || isWord(r, i, "containing")) {
+    if (isWord(r, i, "contains") || isWord(r, i, "containing") || isWord(r, i, "allergens")) {
         Said said = listFrom(r, i + 1);
         said.from = i;
         return said;
@@ -85,6 +116,8 @@ Said saidAt(const Reading &r, std::size_t i) {
     if (!said.allergens.empty() && isWord(r, said.to, "free") && !isWord(r, said.to + 1, "range")) {
         ++said.to;
         said.claim = true;
+        for (std::size_t k = said.from; k < said.to; ++k)
+            said.contested = said.contested || r.all[k].asked;
         return said;
     }
     return {};
@@ -136,7 +169,15 @@ void takeClaims(Reading &r) {
         if (!isSaid(said))
             continue;
         const bool named = r.taken[i];
-        const bool contains = !said.claim && r.all[i].low.starts_with("contain");
+        if (said.contested) {
+            r.contested = true;
+            r.unknown += (r.unknown.empty() ? "" : " ") + joined(r.all, said.from, said.to);
+            r.take(said.from, said.to);
+            i = said.to - 1;
+            continue;
+        }
+        const bool contains =
+            !said.claim && (r.all[i].low.starts_with("contain") || r.all[i].low == "allergens");
         for (const auto at : said.allergens) {
             const std::string key = allergenFrom(r.all[at].single);
             if (said.claim)

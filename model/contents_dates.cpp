@@ -53,7 +53,9 @@ bool isFigures(const std::string &low) {
 /// A number that belongs to a date because of the word beside it: "3 dec", "dec 2026", "2 weeks ago".
 bool isDateNumber(const Reading &r, std::size_t i) {
     const std::string low = r.low(i);
-    if (isFigures(low) || isOrdinal(low))
+    const bool dashed = (r.all[i].glued && isDigits(r.low(i + 1))) || // "12-10-25"
+                        (i > 0 && r.all[i - 1].glued && isDigits(r.low(i - 1)));
+    if (isFigures(low) || isOrdinal(low) || (isDigits(low) && dashed))
         return true;
     if (!isDigits(low))
         return numberFrom(low) && (r.single(i + 1) == "week" || r.single(i + 1) == "month") &&
@@ -71,8 +73,8 @@ std::size_t triggerAt(const Reading &r, std::size_t i) {
         return 2;
     if (r.is(i, "best") && (r.is(i + 1, "before") || r.is(i + 1, "by")))
         return 2;
-    static constexpr std::array single{"bbe",    "bb",   "expires", "expired", "exp", "expiry",
-                                       "opened", "open", "bought",  "dated",   "ub",  "frozen"};
+    static constexpr std::array single{"bbe",  "bb",     "expires", "expired", "exp",    "expiry", "opened",
+                                       "open", "bought", "dated",   "ub",      "frozen", "date"};
     return isOneOf(r.low(i), single) ? 1 : 0;
 }
 
@@ -80,7 +82,7 @@ std::size_t triggerAt(const Reading &r, std::size_t i) {
 std::size_t dateEnd(const Reading &r, std::size_t from) {
     std::size_t end = from;
     std::size_t at = from;
-    while (r.free(at) && !r.all[at].bracket) {
+    while (r.free(at) && r.all[at].bracket == r.all[from].bracket) {
         const std::string low = r.low(at);
         const bool warning = low == "may" && r.single(at + 1) == "contain";
         const bool word = !warning && (isMonth(low) || isDayWord(low) || isDateNumber(r, at));
@@ -97,8 +99,8 @@ std::size_t dateEnd(const Reading &r, std::size_t from) {
 
 void takeDates(Reading &r) {
     for (std::size_t i = 0; i < r.all.size(); ++i) {
-        const std::size_t trigger = r.free(i) && !r.all[i].bracket ? triggerAt(r, i) : 0;
-        const std::size_t end = trigger > 0 ? dateEnd(r, i + trigger) : i;
+        const std::size_t trigger = r.free(i) ? triggerAt(r, i) : 0;
+        const std::size_t end = r.free(i + trigger) ? dateEnd(r, i + trigger) : i + trigger;
         if (trigger == 0 || end == i + trigger)
             continue;
         r.notes.push_back(joined(r.all, i, end));

@@ -157,14 +157,21 @@ std::optional<Doubt> shapeDoubt(const Reading &r, const std::string &name) {
 std::optional<Doubt> factDoubt(const Reading &r) {
     if (r.unknown.empty())
         return std::nullopt;
-    LineParts noted = partsOf(r);
+    LineParts without = partsOf(r);
+    without.unknown.clear();
+    LineParts noted = without;
     noted.notes.push_back(r.unknown);
-    LineParts named = partsOf(r);
+    LineParts named = without;
     named.name += " " + r.unknown;
-    return Doubt{Sentence::tr("{1}: not understood. What is it?", {r.unknown}),
-                 {{Sentence::tr("a note"), lineFrom(noted)},
-                  {Sentence::tr("part of the name"), lineFrom(named)},
-                  {Sentence::tr("leave it out"), lineFrom(partsOf(r))}}};
+    Doubt doubt{Sentence::tr("{1}: not understood. What is it?", {r.unknown}),
+                {{Sentence::tr("a note"), lineFrom(noted)},
+                 {Sentence::tr("part of the name"), lineFrom(named)},
+                 {Sentence::tr("leave it out"), lineFrom(without)}}};
+    if (r.contested) {
+        doubt.question = Sentence::tr("{1}: not taken as a claim. Keep it?", {r.unknown});
+        doubt.answers.erase(doubt.answers.begin() + 1); // a name with these words would claim it
+    }
+    return doubt;
 }
 
 } // namespace model::words

@@ -21,13 +21,16 @@ bool inName(const Reading &r, std::size_t i) {
 /// Words that tell one make from another and change none of the usual facts.
 bool isDescription(const std::string &low) {
     static constexpr std::array names{
-        "organic",       "low",       "fat",         "reduced", "light",  "lite",     "decaf",
-        "decaffeinated", "sliced",    "grated",      "whole",   "salted", "unsalted", "smoked",
-        "unsmoked",      "sweetened", "unsweetened", "skimmed", "semi",   "free",     "range",
-        "extra",         "strong",    "mild",        "mature",  "virgin", "value",    "own",
-        "brand",         "best",      "good",        "cheap",   "spare",  "new",      "old",
-        "thick",         "thin",      "fine",        "coarse",  "cut",    "in",       "with",
-        "added",         "no",        "full",        "half",    "easy",   "quick",    "instant"};
+        "organic",     "low",       "fat",      "reduced",  "light",    "lite",   "decaf",    "decaffeinated",
+        "sliced",      "grated",    "whole",    "salted",   "unsalted", "smoked", "unsmoked", "sweetened",
+        "unsweetened", "skimmed",   "semi",     "free",     "range",    "extra",  "strong",   "mild",
+        "mature",      "virgin",    "value",    "own",      "brand",    "best",   "good",     "cheap",
+        "spare",       "new",       "old",      "thick",    "thin",     "fine",   "coarse",   "cut",
+        "in",          "with",      "added",    "no",       "full",     "half",   "easy",     "quick",
+        "instant",     "loose",     "tall",     "short",    "square",   "round",  "homemade", "home",
+        "made",        "decanted",  "leftover", "everyday", "our",      "your",   "late",     "deep",
+        "shallow",     "wide",      "narrow",   "biggest",  "smallest", "used",   "always",   "other",
+        "second",      "favourite", "favorite"};
     return std::find(names.begin(), names.end(), low) != names.end();
 }
 
@@ -41,6 +44,15 @@ bool isOfMake(const Reading &r, std::size_t i) {
     return among(stuffs, r.all[i].low) && i > 0 && among(before, r.all[i - 1].low);
 }
 
+/// Beside a thing that lasts a colour or a stuff changes nothing: "blue mug", "steel pan".
+bool isLook(const std::string &low) {
+    static constexpr std::array looks{
+        "white",     "black",    "red",    "blue",  "green", "yellow",    "brown",  "grey",  "gray",
+        "pink",      "orange",   "purple", "cream", "steel", "stainless", "enamel", "iron",  "copper",
+        "aluminium", "aluminum", "silver", "clear", "non",   "stick",     "lidded", "pretty"};
+    return isFact(low) || std::find(looks.begin(), looks.end(), low) != looks.end();
+}
+
 struct Rest {
     std::vector<std::size_t> before, after; // words beside the catalogue name that say what it is
 };
@@ -48,9 +60,12 @@ struct Rest {
 Rest restOf(const Reading &r) {
     Rest rest;
     for (std::size_t i = 0; i < r.all.size(); ++i) {
-        if (i >= r.nameTo && r.is(i, "in") && !r.all[i].bracket)
+        const bool fitted = r.is(i, "with") && r.entry != nullptr && isLasting(*r.entry); // "pan with lid"
+        if (i >= r.nameTo && (r.is(i, "in") || fitted) && !r.all[i].bracket)
             break; // "in spring water", "in tomato sauce": how it is packed
-        if (r.taken[i] || r.all[i].bracket || inName(r, i) || isDescription(r.all[i].low) || isOfMake(r, i))
+        const bool without = i + 1 < r.all.size() && r.all[i + 1].low == "free"; // "sugar free squash"
+        if (r.taken[i] || without || r.all[i].bracket || inName(r, i) || isDescription(r.all[i].low) ||
+            isOfMake(r, i))
             continue;
         (i < r.nameFrom ? rest.before : rest.after).push_back(i);
     }
@@ -109,6 +124,8 @@ bool isWhole(const std::string &name, const Lexicon &lexicon) {
 
 /// "tom pur", "marmal": cut words of one name only, and enough of it to be sure.
 bool isAbbreviation(const std::string &typed, const std::string &name, const Lexicon &lexicon) {
+    if (comparable(typed) == "stuff")
+        return false;
     const bool words = wordsOf(typed).size() > 1 && typed.size() >= 6;
     const bool letters = typed.size() >= 5 && typed.size() * 10 > name.size() * 6;
     return (words || letters) && !isWhole(typed, lexicon);
@@ -223,6 +240,22 @@ bool overlapsAnother(const Reading &r, const Lexicon &lexicon) {
     return false;
 }
 
+/// "hand cream", "bath salts": before a word with which names of several things end, a word that is not known
+/// may make it another thing.
+bool isLoose(const Reading &r, const Rest &rest, const Lexicon &lexicon) {
+    const bool amount = r.is(r.nameFrom - 1, "of"); // "a knob of butter", "stack of plates"
+    if (amount || r.nameTo - r.nameFrom != 1 ||
+        lexicon.endingWith(joined(r.all, r.nameFrom, r.nameTo)).empty())
+        return false;
+    return std::any_of(rest.before.begin(), rest.before.end(), [&](std::size_t i) {
+        const auto first = static_cast<unsigned char>(r.all[i].typed[0]);
+        const bool sign = first == 0xF0 || first == 0xE2;  // an emoji
+        const bool whose = r.all[i].typed.ends_with("'s"); // "husband's mug"
+        return !sign && !whose && lexicon.find(r.all[i].typed) != r.entry && !isFact(r.all[i].low) &&
+               !(isLasting(*r.entry) && isLook(r.all[i].low));
+    });
+}
+
 /// A name of which only the end is known: "chicken soup", when there is soup in the catalogue.
 std::optional<Doubt> kindDoubt(Reading &r, const std::string &name, const Rest &rest,
                                const Lexicon &lexicon) {
@@ -238,7 +271,7 @@ std::optional<Doubt> kindDoubt(Reading &r, const std::string &name, const Rest &
         return doubt;
     }
     const std::string others = knownWords(r, rest.before, lexicon);
-    if (others.empty() && !overlapsAnother(r, lexicon))
+    if (others.empty() && !isLoose(r, rest, lexicon) && !overlapsAnother(r, lexicon))
         return std::nullopt;
     const auto *turned = lexicon.findInAnyOrder(name);
     if (turned != nullptr)
@@ -259,7 +292,9 @@ std::optional<Doubt> kindDoubt(Reading &r, const std::string &name, const Rest &
 
 /// "iron pot", "knife tub": behind the name of what lasts, a pack is another thing more often than a pack.
 std::optional<Doubt> packDoubt(Reading &r, std::string &name) {
-    if (r.packBehind.empty() || !isLasting(*r.entry) || r.pack == r.entry->usual.shape)
+    const bool set = r.packBehind == "set" && r.entry->usual.klass == Klass::Food; // "tea set"
+    if (!set && (r.packBehind.empty() || !isLasting(*r.entry) || saysSeveral(singular(lower(r.packBehind))) ||
+                 r.pack == r.entry->usual.shape))
         return std::nullopt;
     const std::string entry = name;
     name += " " + r.packBehind;
@@ -269,6 +304,27 @@ std::optional<Doubt> packDoubt(Reading &r, std::string &name) {
     return Doubt{Sentence::tr("{1}: another thing than {2}?", {name, entry}),
                  {kept(r, Sentence::tr("another thing: {1}", {name}), name, ""),
                   {Sentence::tr("{1}, in a {2}", {entry, r.packBehind}), same.line}}};
+}
+
+/// "2 tins of carrots": what a tin or a jar holds keeps in a cupboard, and is no fresh or frozen food.
+std::optional<Doubt> tinnedDoubt(Reading &r, const std::string &name, const Lexicon &lexicon) {
+    const Thing &usual = r.entry->usual;
+    const bool fresh = usual.group == "fresh" || (r.pack == Shape::Can && usual.storage != Storage::Dry);
+    if (r.really || usual.klass != Klass::Food || !fresh || (r.pack != Shape::Can && r.pack != Shape::Jar))
+        return std::nullopt;
+    const auto *tinned = r.pack == Shape::Can ? lexicon.find("tinned " + name) : nullptr;
+    if (tinned != nullptr) {
+        r.entry = tinned;
+        return std::nullopt;
+    }
+    DoubtAnswer cupboard = kept(r, Sentence::tr("yes, from a cupboard"), name, r.entry->name);
+    cupboard.line += " (cupboard)";
+    LineParts same = partsOf(r);
+    same.really = true;
+    return Doubt{Sentence::tr("{1} in a {2}: kept in a cupboard?", {name, shapeWord(*r.pack)}),
+                 {cupboard,
+                  {Sentence::tr("no, as {1}", {r.entry->name}), lineFrom(same)},
+                  kept(r, Sentence::tr("something else"), name, "")}};
 }
 
 } // namespace
@@ -318,6 +374,8 @@ std::optional<Doubt> nameDoubt(Reading &r, std::string &name, const Lexicon &lex
         return unmatched(r, name, lexicon);
     if (auto another = packDoubt(r, name))
         return another;
+    if (auto tinned = tinnedDoubt(r, name, lexicon))
+        return tinned;
     const Rest rest = restOf(r);
     if (rest.before.empty() && rest.after.empty())
         return std::nullopt;

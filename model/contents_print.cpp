@@ -131,6 +131,7 @@ LineParts partsOf(const Reading &r) {
     for (const auto &claim : r.claims)
         addOnce(parts.claims, claim.words);
     parts.notes = r.notes;
+    parts.unknown = r.unknown;
     parts.really = r.really;
     return parts;
 }
@@ -162,6 +163,8 @@ std::string lineFrom(const LineParts &parts) {
         add("really");
     for (const auto &note : parts.notes)
         add("(note " + note + ")");
+    if (!parts.unknown.empty())
+        add("(" + parts.unknown + ")");
     return out;
 }
 

@@ -12,6 +12,7 @@ struct LineParts {
     bool quoted = false;
     std::optional<double> uses;
     std::vector<std::string> facts, mayContain, claims, notes;
+    std::string unknown; // what is still to be asked
     bool really = false;
 };
 

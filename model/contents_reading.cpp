@@ -12,6 +12,12 @@ void addWords(Reading &r, const std::string &text, bool bracket) {
             addWords(r, word.low == "gf" ? "gluten free" : "dairy free", bracket);
             continue;
         }
+        const bool free = word.low.ends_with("free") && word.low.size() > 4;
+        const std::string stem = word.low.substr(0, word.low.size() - (word.low.size() > 4 ? 4 : 0));
+        if ((free || word.low.ends_with("less")) && !allergenFrom(singular(stem)).empty()) {
+            addWords(r, stem + " free", bracket); // "glutenfree", "eggless"
+            continue;
+        }
         word.bracket = bracket;
         r.all.push_back(std::move(word));
     }
@@ -56,13 +62,69 @@ void addText(Reading &r, const std::string &text) {
     r.taken.assign(r.all.size(), false);
 }
 
-/// True if a catalogue name ends before this word: what follows "in" is not what it is, "tuna in olive oil".
-bool endsName(const Reading &r, std::size_t to, const Lexicon &lexicon) {
-    for (std::size_t from = to; from-- > 0 && to - from <= lexicon.longest();) {
-        if (lexicon.find(joined(r.all, from, to)) != nullptr)
+/// True behind "in" or "with": what follows is not what it is, "mackerel in tomato sauce", "pan with lid".
+bool isAddition(const Reading &r, std::size_t from) {
+    for (std::size_t i = 1; i < from; ++i) {
+        const bool inches = r.is(i, "in") && numberFrom(r.all[i - 1].low); // "9 in cake tin"
+        if ((r.is(i, "in") || r.is(i, "with")) && !r.all[i].bracket && !inches)
             return true;
     }
     return false;
+}
+
+/// "jam jar of rice": a name that holds something else is what it stands in. Behind it, or where it began.
+std::size_t containerEnd(const Reading &r, std::size_t from, const Lexicon &lexicon) {
+    for (std::size_t to = std::min(r.all.size(), from + lexicon.longest()); to > from + 1; --to) {
+        if (packShape(r.single(to - 1)) && r.is(to, "of") && r.free(to + 1) &&
+            lexicon.find(joined(r.all, from, to)) != nullptr)
+            return to;
+    }
+    return from;
+}
+
+/// "in a milk bottle", "in an old coffee tin": words between "in" and the pack that are no size and no stuff
+/// tell what it held before. Behind the pack, or where it began.
+std::size_t packedInEnd(const Reading &r, std::size_t in) {
+    static constexpr std::array plain{"a",     "an",    "the", "its",    "one",
+                                      "small", "large", "big", "medium", "tall"};
+    bool other = false;
+    const bool inches = numberFrom(r.all[in - 1].low).has_value();
+    for (std::size_t i = in + 1; r.is(in, "in") && !inches && i < r.all.size() && i <= in + 4 && r.free(i);
+         ++i) {
+        if (r.all[i].bracket || numberFrom(r.all[i].low))
+            break;
+        if (other && packShape(r.single(i)))
+            return i + 1;
+        other = other ||
+                (!isFact(r.all[i].low) && std::find(plain.begin(), plain.end(), r.all[i].low) == plain.end());
+    }
+    return in;
+}
+
+/// What a thing is kept in that once held another one: a note, and its shape.
+void takeContainers(Reading &r, const Lexicon &lexicon) {
+    for (std::size_t i = 0; i < r.all.size(); ++i) {
+        const std::size_t holds = r.free(i) ? containerEnd(r, i, lexicon) : i;
+        const std::size_t end = holds > i ? holds : i > 0 ? packedInEnd(r, i) : i;
+        if (end == i)
+            continue;
+        r.pack = packShape(r.single(end - 1));
+        if (isFact(r.all[i].low) && end == i + 2)
+            r.facts.push_back(r.all[i].low); // "glass jar of coffee"
+        else
+            r.notes.push_back(joined(r.all, i, end));
+        r.take(i, holds > i ? end + 1 : end);
+    }
+}
+
+/// "I can see a bag of flour" has no can.
+void takeSeen(Reading &r) {
+    static constexpr std::array who{"i", "you", "we", "she", "he", "they"};
+    for (std::size_t i = 1; i < r.all.size(); ++i) {
+        const bool said = std::find(who.begin(), who.end(), r.all[i - 1].low) != who.end();
+        if (said && r.is(i, "can") && !r.all[i].bracket)
+            r.take(i - 1, i + (r.is(i + 1, "see") || r.is(i + 1, "find") || r.is(i + 1, "have") ? 2 : 1));
+    }
 }
 
 /// The longest run of words that is a catalogue name; of equal ones the last.
@@ -71,12 +133,12 @@ void matchCatalogue(Reading &r, const Lexicon &lexicon) {
     const std::size_t longest = std::min(r.all.size(), lexicon.longest() + 2);
     for (std::size_t length = longest; length > 0 && r.entry == nullptr; --length) {
         for (std::size_t from = 0; from + length <= r.all.size(); ++from) {
-            const bool denied = from > 0 && (r.is(from - 1, "no") || r.is(from - 1, "without") ||
-                                             (r.is(from - 1, "in") && endsName(r, from - 1, lexicon)));
+            const bool denied = from > 0 && (r.is(from - 1, "no") || r.is(from - 1, "without"));
             const std::size_t to = from + length;
             const bool holds = length == 1 && r.is(to, "of") && r.free(to + 1);           // "tray of 30 eggs"
             const bool lacks = length == 1 && r.is(to, "free") && !r.is(to + 1, "range"); // "sugar-free"
-            bool whole = !denied && !holds && !lacks && !cuts(claims, from, from + length);
+            bool whole =
+                !denied && !isAddition(r, from) && !holds && !lacks && !cuts(claims, from, from + length);
             for (std::size_t i = from; i < from + length; ++i)
                 whole = whole && r.free(i) && !r.all[i].bracket;
             const auto *found = whole ? lexicon.find(joined(r.all, from, from + length)) : nullptr;
@@ -96,7 +158,9 @@ void matchCatalogue(Reading &r, const Lexicon &lexicon) {
 /// "ajvar like pesto": the usual facts of another thing.
 void takeLike(Reading &r, const Lexicon &lexicon) {
     for (std::size_t at = r.quoted.empty() ? 1 : 0; at + 1 < r.all.size(); ++at) {
-        if (!r.is(at, "like"))
+        const bool looks =
+            at > 0 && (r.is(at - 1, "looks") || r.is(at - 1, "something") || r.is(at - 1, "smells"));
+        if (!r.is(at, "like") || looks || (at > 0 && r.all[at - 1].glued))
             continue;
         for (std::size_t to = r.all.size(); to > at + 1; --to) {
             const auto *found = lexicon.find(joined(r.all, at + 1, to));
@@ -180,7 +244,10 @@ Reading readingOf(const std::string &text, const Lexicon &lexicon) {
     Reading r;
     addText(r, text);
     takeReally(r);
+    takeSeen(r);
     takeLike(r, lexicon);
+    if (r.quoted.empty() && r.like.empty())
+        takeContainers(r, lexicon);
     if (!r.quoted.empty() && r.like.empty())
         r.entry = lexicon.find(r.quoted);
     else if (r.quoted.empty() && r.like.empty())

@@ -23,7 +23,7 @@ struct Reading {
     std::vector<std::pair<double, std::string>> sizes;
     std::string sizeClass; // "small", "medium", "large"
     std::optional<Shape> pack;
-    std::string packBehind; // the pack word if it ends the catalogue name: "jam jar", "iron pot"
+    std::string packBehind;              // the pack word if it ends the catalogue name: "jam jar", "iron pot"
     std::vector<std::string> facts;      // words that say what it is made of or what it is
     std::vector<std::string> mayContain; // allergen keys
     std::vector<Claim> claims;
@@ -31,7 +31,8 @@ struct Reading {
     std::string like;               // the name behind "like"
     bool really = false;            // what looks unlikely is meant
     std::string soundTyped, sounds; // "for" and "4"
-    std::string unknown;            // what was said in brackets and not understood
+    std::string unknown;            // what was said in brackets and not understood, or of a claim in doubt
+    bool contested = false;         // a claim that is denied or not sure
 
     [[nodiscard]] bool is(std::size_t i, const char *word) const { return free(i) && all[i].low == word; }
     [[nodiscard]] bool free(std::size_t i) const { return i < all.size() && !taken[i]; }
@@ -91,6 +92,8 @@ struct WordSpan {
 /// Shape of a pack word in the singular ("tin", "carton"), or of any shape's own word ("pan").
 [[nodiscard]] std::optional<Shape> packShape(const std::string &single);
 [[nodiscard]] std::optional<Shape> anyShape(const std::string &single);
+/// True for "pack", "set", "pair": behind a name they tell how many, and no other thing.
+[[nodiscard]] bool saysSeveral(const std::string &single);
 /// The word of a shape that anyShape() reads.
 [[nodiscard]] std::string shapeWord(Shape shape);
 /// True for "glass", "hot" and other words that say what a thing is made of or what it is.

@@ -52,13 +52,47 @@ bool isDecimalComma(const std::string &line, std::size_t at) {
            std::ranges::find(metres, lower(unit)) != metres.end();
 }
 
+/// Numbers of a list that runs 1, 2, 3 from its first line to its last are no counts.
+std::string withoutListNumbers(const std::string &line) {
+    std::string out;
+    int number = 0;
+    for (std::size_t from = 0; from < line.size(); ++number) {
+        const auto end = std::min(line.find('\n', from), line.size());
+        const std::string text = trimmed(line.substr(from, end - from));
+        const std::string digits = std::to_string(number + 1);
+        const std::string rest = text.substr(std::min(digits.size(), text.size()));
+        if (!text.starts_with(digits) || !(rest.starts_with(". ") || rest.starts_with(") ")))
+            return line;
+        out += rest.substr(2) + "\n";
+        from = end + 1;
+    }
+    return number > 1 ? out : line;
+}
+
+/// "Rice. Pasta.": a sentence ends, and no abbreviation.
+bool endsSentence(const std::string &line, std::size_t at) {
+    const auto letter = [&](std::size_t i) { return std::isalpha(static_cast<unsigned char>(line[i])) != 0; };
+    return line[at] == '.' && at >= 3 && at + 2 < line.size() && line[at + 1] == ' ' &&
+           std::isupper(static_cast<unsigned char>(line[at + 2])) != 0 && letter(at - 1) && letter(at - 2) &&
+           letter(at - 3);
+}
+
 /// Spoken separators as signs. "Full stop" and "new line" end a thing too.
 std::string withSigns(const std::string &line) {
     std::string out;
     std::string word;
+    std::string before;
     const auto flush = [&] {
         const std::string low = lower(word);
-        out += low == "comma" ? "," : low == "semicolon" ? ";" : low == "newline" ? "\n" : word;
+        const std::string pair = before + " " + low;
+        const bool spoken = pair == "full stop" || pair == "new line" || pair == "new paragraph";
+        if (spoken) {
+            out.erase(out.size() - before.size() - 1);
+            out += "\n";
+        } else {
+            out += low == "comma" ? "," : low == "semicolon" ? ";" : low == "newline" ? "\n" : word;
+        }
+        before = low;
         word.clear();
     };
     for (const char c : line) {
@@ -113,7 +147,7 @@ std::string cleaned(const std::string &line) {
 }
 
 std::vector<std::string> itemsOf(const std::string &text) {
-    const std::string line = withSigns(text);
+    const std::string line = withSigns(withoutListNumbers(text));
     std::vector<std::string> out(1);
     bool bracket = false;
     bool quoted = false;
@@ -123,7 +157,8 @@ std::vector<std::string> itemsOf(const std::string &text) {
             quoted = !quoted && closes(line, i, '"');
         if (!quoted && (c == '(' || c == ')'))
             bracket = c == '(' && closes(line, i, ')');
-        const bool ends = c == '\n' || ((c == ';' || (c == ',' && !isDecimalComma(line, i))) && !bracket);
+        const bool ends = c == '\n' || (endsSentence(line, i) && !bracket) ||
+                          ((c == ';' || (c == ',' && !isDecimalComma(line, i))) && !bracket);
         if (ends && !quoted)
             out.emplace_back();
         else

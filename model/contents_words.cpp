@@ -99,7 +99,7 @@ constexpr std::array edgeSigns{'.', ',', ':', '!', '?', '\''};
 std::string withoutEdgeSigns(std::string word) {
     while (!word.empty() && std::find(edgeSigns.begin(), edgeSigns.end(), word.back()) != edgeSigns.end())
         word.pop_back();
-    while (word.size() > 1 && (word[0] == '\'' || word[0] == '*' || word[0] == ':'))
+    while (word.size() > 1 && (word[0] == '\'' || word[0] == '*' || word[0] == ':' || word[0] == '#'))
         word.erase(0, 1);
     return word;
 }
@@ -160,7 +160,10 @@ std::vector<Word> wordsOf(const std::string &text) {
     std::vector<Word> out;
     std::string word;
     while (in >> word) {
+        const bool asked = word.ends_with('?');
         word = withoutEdgeSigns(word);
+        if (word == "*" || word == "+")
+            continue; // a bullet of a list
         std::size_t from = 0;
         const bool minus = word.size() > 1 && word[0] == '-' && isDigit(word[1]);
         const std::size_t first = out.size();
@@ -172,6 +175,8 @@ std::vector<Word> wordsOf(const std::string &text) {
         }
         if (minus)
             out[first].minus = true;
+        if (asked && out.size() > first)
+            out.back().asked = true;
     }
     return out;
 }
@@ -206,6 +211,8 @@ std::optional<double> numberFrom(const std::string &word) {
         const auto bottom = numberFrom(word.substr(slash + 1));
         return top && bottom && *bottom > 0 ? std::optional(*top / *bottom) : std::nullopt;
     }
+    if (word.size() > 1 && word[0] == '.')
+        return numberFrom("0" + word);
     if (word.empty() || word.size() > 7 || !isDigit(word[0]) || !isDigit(word.back()))
         return std::nullopt;
     double value = 0;
@@ -225,12 +232,13 @@ std::optional<double> numberFrom(const std::string &word) {
 
 std::string sizeUnit(const std::string &word) {
     static const std::map<std::string, std::string> units{
-        {"g", "g"},      {"gr", "g"},          {"gm", "g"},     {"gms", "g"},         {"gram", "g"},
-        {"gramme", "g"}, {"kg", "kg"},         {"kgs", "kg"},   {"kilo", "kg"},       {"kilogram", "kg"},
-        {"ml", "ml"},    {"mls", "ml"},        {"mil", "ml"},   {"millilitre", "ml"}, {"milliliter", "ml"},
-        {"cl", "cl"},    {"centilitre", "cl"}, {"l", "l"},      {"lt", "l"},          {"ltr", "l"},
-        {"litre", "l"},  {"liter", "l"},       {"oz", "oz"},    {"ounce", "oz"},      {"lb", "lb"},
-        {"lbs", "lb"},   {"pound", "lb"},      {"pint", "pint"}};
+        {"g", "g"},      {"gr", "g"},          {"gm", "g"},       {"gms", "g"},         {"gram", "g"},
+        {"gramme", "g"}, {"kg", "kg"},         {"kgs", "kg"},     {"kilo", "kg"},       {"kilogram", "kg"},
+        {"ml", "ml"},    {"mls", "ml"},        {"mil", "ml"},     {"millilitre", "ml"}, {"milliliter", "ml"},
+        {"cl", "cl"},    {"centilitre", "cl"}, {"l", "l"},        {"lt", "l"},          {"ltr", "l"},
+        {"litre", "l"},  {"liter", "l"},       {"oz", "oz"},      {"ounce", "oz"},      {"lb", "lb"},
+        {"lbs", "lb"},   {"pound", "lb"},      {"pint", "pint"},  {"pt", "pint"},       {"quart", "quart"},
+        {"qt", "quart"}, {"gallon", "gallon"}, {"gal", "gallon"}, {"fl", "fl oz"},      {"fluid", "fl oz"}};
     const std::string low = lower(word);
     auto found = units.find(low);
     if (found == units.end())
@@ -255,9 +263,11 @@ double inCentimetres(double value, const std::string &unit) {
 }
 
 double inBaseUnits(double value, const std::string &unit) {
-    // 1 oz 28.35 g, 1 lb 453.6 g (avoirdupois), 1 imperial pint 568 ml: by definition, rounded.
-    static const std::map<std::string, double> factors{{"kg", 1000},  {"l", 1000},     {"cl", 10},
-                                                       {"oz", 28.35}, {"lb", 453.592}, {"pint", 568.261}};
+    // 1 oz 28.35 g, 1 lb 453.6 g (avoirdupois), 1 imperial gallon 4546.09 ml: by definition, rounded; a pint
+    // is an eighth of it, a quart a quarter, a fluid ounce 1/160.
+    static const std::map<std::string, double> factors{
+        {"kg", 1000},      {"l", 1000},        {"cl", 10},          {"oz", 28.35},    {"lb", 453.592},
+        {"pint", 568.261}, {"quart", 1136.52}, {"gallon", 4546.09}, {"fl oz", 28.413}};
     const auto found = factors.find(unit);
     return found == factors.end() ? value : value * found->second;
 }

@@ -11,6 +11,7 @@ struct Word {
     std::string typed, low, single;
     bool glued = false;   // a hyphen joins it to the next word
     bool minus = false;   // a minus sign stood before this number
+    bool asked = false;   // a question mark stood behind it
     bool bracket = false; // stood in brackets: says something of the thing, is no part of its name
 };
 

@@ -67,6 +67,29 @@ INSTANTIATE_TEST_SUITE_P(
         Said{"3 glass jars", "glass jars", 3, "storage-jars", ""},
         Said{"mustard pot", "mustard", {}, "mustard", ""},
         Said{"foil roll", "foil roll", {}, "kitchen-foil", ""},
+        // before a word with which many names end, an unknown one may make it another thing
+        Said{"hand cream", "hand cream", {}, "cream", "hand cream: the same as cream?"},
+        Said{"bath salts", "bath salts", {}, "salt", "bath salts: the same as salt?"},
+        Said{"our old kettle", "our old kettle", {}, "kettle", ""},
+        Said{"blue mug", "blue mug", {}, "mugs", ""},
+        Said{"a stack of plates", "stack of plates", 1, "dinner-plates", ""},
+        // what stands behind "in" and "with" is not the thing
+        Said{"pan with lid", "pan with lid", {}, "medium-saucepan", ""},
+        Said{"mackerel in tomato sauce", "mackerel in tomato sauce", {}, "", "shape and size?"},
+        Said{"weed killer in a milk bottle", "weed killer", {}, "slug-pellets", ""},
+        Said{"glass jar of honey", "honey", {}, "honey", ""},
+        // a tin comes from the cupboard
+        Said{"2 tins of carrots", "carrots", 2, "tinned-carrots", ""},
+        Said{"tin of plums", "plums", {}, "peaches", "plums in a tin: kept in a cupboard?"},
+        Said{"tea set", "tea set", {}, "", "tea set: another thing than tea?"},
+        Said{"I can see rice", "rice", {}, "rice", ""},
+        Said{"looks like flour", "looks like flour", {}, "flour", "looks like flour: the same as flour?"},
+        Said{"12 fl oz soy sauce", "soy sauce", {}, "soy-sauce", ""},
+        Said{"half gallon orange juice", "orange juice", {}, "orange-juice", ""},
+        Said{"a kilo and a half of sugar", "sugar", 1, "sugar", ""},
+        Said{"peaches 2018", "peaches", {}, "peaches", ""}, Said{"jam (opened 3/5/26)", "jam", {}, "jam", ""},
+        Said{"ground turkey", "ground turkey", {}, "turkey-mince", ""},
+        Said{"box of stuff", "stuff", {}, "stuffing", "stuff: stuffing?"},
         Said{"won jar of honey", "honey", {}, "honey", "won: 1 of them?"},
         Said{"cling film and foil",
              "cling film and foil",
@@ -101,6 +124,72 @@ TEST(ContentsSaid, whereItStandsAndHowFullItIsAreNotes) {
     EXPECT_EQ(parseContents("bleach under the sink")->front().thing.note, "under the sink");
     EXPECT_EQ(parseContents("nearly full jar of honey")->front().thing.note, "nearly full");
     EXPECT_EQ(parseContents("mince beef 500g use by friday")->front().thing.note, "use by friday");
+}
+
+/// What behind a comma belongs to the thing before it, or has to be asked. `things`: how many are read.
+struct Continued {
+    const char *line;
+    std::size_t things;
+    const char *facts, *doubt;
+};
+
+class ContentsContinued : public testing::TestWithParam<Continued> {};
+
+TEST_P(ContentsContinued, belongsToTheThingBefore) {
+    const auto items = parseContents(GetParam().line);
+    ASSERT_TRUE(items);
+    EXPECT_EQ(items->size(), GetParam().things);
+    std::string facts;
+    for (const auto &fact : items->front().facts)
+        facts += (facts.empty() ? "" : ", ") + fact;
+    EXPECT_EQ(facts, GetParam().facts);
+    EXPECT_EQ(items->front().doubt, GetParam().doubt);
+}
+
+// Lines and readings are this program's own.
+INSTANTIATE_TEST_SUITE_P(
+    AsSpoken, ContentsContinued,
+    testing::Values(
+        Continued{"cake nut free, egg free, dairy free", 1,
+                  "claim nut-free, claim egg-free, claim dairy-free", ""},
+        Continued{"pesto, contains nuts, 2; jam", 2, "nuts", ""},
+        Continued{"chocolate may contain nuts, milk, soya", 1,
+                  "may contain nuts, may contain milk, may contain soya", ""},
+        Continued{"biscuits contains nuts, milk", 1, "nuts, milk",
+                  "milk: in biscuits contains nuts, or by itself?"},
+        Continued{"not gluten free bread", 1, "", "not gluten free: not taken as a claim. Keep it?"},
+        Continued{"gluten free? bread", 1, "", "gluten free: not taken as a claim. Keep it?"},
+        Continued{"maybe nut free muesli", 1, "", "maybe nut free: not taken as a claim. Keep it?"},
+        Continued{"glutenfree crackers", 1, "claim gluten-free", ""},
+        Continued{"bleach in milk carton", 1, "box, in milk carton", ""},
+        Continued{"tomatoes, 4, beans", 2, "", ""}, Continued{"top shelf: 4 mugs, tea", 2, "top shelf", ""},
+        Continued{"rice full stop pasta", 2, "", ""}, Continued{"Rice. Pasta.", 2, "", ""},
+        Continued{"3 soup, make that 4 soup", 1, "", "4 soup: instead of 3 soup?"}));
+
+TEST(ContentsContinued, eachAnswerIsALineThatAsksTheSameNoMore) {
+    for (const char *line : {"biscuits contains nuts, milk", "3 soup, make that 4 soup",
+                             "not gluten free bread", "large iron pot", "tin of plums", "hand cream"}) {
+        const auto asked = parseContents(line)->front();
+        ASSERT_GE(asked.answers.size(), 2U) << line;
+        for (const auto &answer : asked.answers) {
+            const auto items = parseContents(answer.line);
+            ASSERT_TRUE(items) << answer.line;
+            EXPECT_NE(items->front().doubt, asked.doubt) << answer.line;
+        }
+        EXPECT_EQ(parseContents(asked.thing.said)->front().doubt, asked.doubt) << "kept as it was said";
+    }
+}
+
+TEST(ContentsContinued, countsBeforeAndNumbersOfAListAreTold) {
+    const auto first = *parseContents("4, chopped tomatoes, 2, coconut milk");
+    ASSERT_EQ(first.size(), 2U);
+    EXPECT_EQ(first.at(0).thing.count, 4);
+    EXPECT_EQ(first.at(1).thing.count, 2);
+    const auto list = *parseContents("1. rice\n2. pasta\n3. flour");
+    ASSERT_EQ(list.size(), 3U);
+    for (const auto &item : list)
+        EXPECT_EQ(item.thing.count, std::nullopt);
+    EXPECT_EQ(parseContents("2 rice\n1 pasta")->front().thing.count, 2);
 }
 
 } // namespace
