@@ -22,12 +22,21 @@ struct Medium {
     std::function<Result<std::string>(const Draft &)> write;
 };
 
+/// An inch, as guidelines for large print of 18 point have it. Very large letters need the room: with an inch
+/// a line of 48 points holds some fifteen of them, and a handout takes a fifth more pages. From which size on
+/// is a default of this program.
+double marginFor(Points size) {
+    constexpr double inch = 25.4, narrow = 15, veryLarge = 36;
+    return size.value < veryLarge ? inch : narrow;
+}
+
 std::vector<Medium> mediaOf(const PaperMedia &media) {
     std::vector<Medium> wanted;
     if (media.largePrint)
         wanted.push_back({"pdf", [](const Draft &draft) {
                               PrintLayout layout;
                               layout.bodyPoints = draft.size.value;
+                              layout.marginMm = marginFor(draft.size);
                               return writePdf(draft.document, layout);
                           }});
     if (media.braille != BrailleGrade::None)

@@ -102,7 +102,7 @@ void Composer::operator()(const Steps &block) {
     for (std::size_t i = 0; i < block.items.size(); ++i) {
         const auto item = m_tree.add(list, "LI");
         const auto labelled = m_tree.add(item, "Lbl");
-        Piece piece{.together = true};
+        Piece piece{.ifShort = true};
         setRows(piece, block.items[i], m_tree.add(item, "LBody"), {m_sheet.bodySize, indent},
                 i == 0 ? paragraphSpace : itemSpace);
         addLabel(piece, label(i), labelled);
@@ -123,7 +123,7 @@ void Composer::operator()(const Table &block) {
     m_tree.elements[list].numbering = "None";
     for (const std::vector<Text> &cells : block.rows) {
         const auto record = m_tree.add(m_tree.add(list, "LI"), "LBody");
-        Piece piece{.together = true};
+        Piece piece{.ifShort = true};
         for (std::size_t i = 0; i < cells.size(); ++i) {
             if (cells[i].empty())
                 continue;

@@ -41,6 +41,7 @@ struct Drawing {
 struct Piece {
     std::vector<Row> rows{};
     bool together = false;  // not split, if a page holds it
+    bool ifShort = false;   // not split, if a third of a page holds it: no page is left half empty
     bool withNext = false;  // on one page with the beginning of the next piece
     bool ruledLeft = false; // a thick rule along its left side
     std::optional<TagTree::Bookmark> bookmark{};

@@ -66,7 +66,8 @@ private:
             const double both = all + m_pieces[index + 1].rows.front().space + needed(index + 1);
             return both <= m_room ? both : all;
         }
-        return piece.together && all <= m_room ? all : height(piece, 2);
+        const double most = piece.together ? m_room : piece.ifShort ? m_room / 3 : 0;
+        return all <= most ? all : height(piece, 2);
     }
 
     static double height(const Piece &piece, std::size_t count) {

@@ -1,4 +1,5 @@
 #include "demo_case.h"
+#include "pdf_reading.h"
 #include "reports/papers.h"
 #include <filesystem>
 #include <fstream>
@@ -59,6 +60,22 @@ TEST(PaperFiles, comeInTheMediaThatTheClientWants) {
     const auto written = papers(record, findings(record), day, {}).value();
     for (const Paper &paper : written)
         EXPECT_TRUE(paper.fileName.ends_with(".txt") || paper.fileName.ends_with(".html")) << paper.fileName;
+}
+
+// Letters of 48 points with margins of an inch leave some fifteen letters to a line.
+TEST(PaperFiles, haveNarrowMarginsWhereLettersAreVeryLarge) {
+    Case record = planned("nora");
+    record.client.media = {true, {}, BrailleGrade::None, false, false};
+    const auto leftOf = [&](double size) {
+        record.client.media.printSize = Points{size};
+        const auto written = papers(record, findings(record), day, {}).value();
+        const std::string boxes = pdf_reading::output("pdftotext -bbox -l 1 PDF -", written.front().bytes);
+        const std::size_t at = boxes.find("xMin=\"");
+        return std::stod(boxes.substr(at + 6));
+    };
+    constexpr double pointsPerMm = 72 / 25.4;
+    EXPECT_NEAR(leftOf(28), 25.4 * pointsPerMm, 3);
+    EXPECT_NEAR(leftOf(48), 15 * pointsPerMm, 3);
 }
 
 TEST(PaperFiles, needACode) {

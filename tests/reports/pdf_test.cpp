@@ -142,3 +142,22 @@ TEST(LargePrint, writesEverySizeThatItPromises) {
                   pdf_reading::collapsed(writeText(sample()).value()))
             << points;
 }
+
+namespace {
+
+/// How often the word stands on the first page, in a list of items that hold it `each` times, one to a line.
+std::size_t onTheFirstPage(int each) {
+    std::string item;
+    for (int i = 0; i < each; ++i)
+        item += i == 0 ? "cupboards" : " cupboards";
+    const Document list{.title = "Test", .blocks = {Steps{std::vector<Text>(9, plain(item)), false}}};
+    const std::string pdf = writePdf(list, {.bodyPoints = 48}).value();
+    return countOf(pdf_reading::output("pdftotext -l 1 PDF -", pdf), "cupboards");
+}
+
+} // namespace
+
+TEST(LargePrint, splitsALongItemRatherThanLeaveHalfAPageEmpty) {
+    EXPECT_GT(onTheFirstPage(5), 5) << "an item of five lines, and a part of the next";
+    EXPECT_EQ(onTheFirstPage(2) % 2, 0) << "a short item stays whole";
+}
