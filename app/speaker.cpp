@@ -5,15 +5,21 @@
 
 namespace app {
 
+ShellViewModel *Speaker::shell() const {
+    for (QObject *owner = parent(); owner; owner = owner->parent())
+        if (const auto *item = qobject_cast<QQuickItem *>(owner); item && item->window())
+            return item->window()->property("shell").value<ShellViewModel *>();
+    return nullptr;
+}
+
 void Speaker::say(const QString &text) const {
-    for (QObject *owner = parent(); owner; owner = owner->parent()) {
-        const auto *item = qobject_cast<QQuickItem *>(owner);
-        if (!item || !item->window())
-            continue;
-        if (auto *shell = item->window()->property("shell").value<ShellViewModel *>())
-            shell->say(text);
-        return;
-    }
+    if (auto *heard = shell())
+        heard->say(text);
+}
+
+void Speaker::announce(const QString &text) const {
+    if (auto *heard = shell())
+        heard->announce(text);
 }
 
 QString Speaker::nameOf(QQuickItem *item) const {

@@ -46,6 +46,7 @@ ModalPane {
 
     title: menu.commandsOnly ? qsTr("What can be done here") : qsTr("Go to")
     closer: true
+    atTop: true
     onOpened: filter.focusField()
 
     TextEntry {

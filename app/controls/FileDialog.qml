@@ -2,12 +2,13 @@ import QtQuick
 import Feltmark
 
 // A list of one folder to choose a file from: the way up, folders, files of the wanted kinds. Arrows and first letters
-// move, Return opens a folder or takes a file, Escape changes nothing.
-// Properties: kinds (ends of names, such as "jpg"). Signal: taken(path). Use: dialog.start(field.text)
+// move, Return opens a folder or takes a file, Escape changes nothing. To choose a folder, its first row takes the one shown.
+// Properties: kinds (ends of names, such as "jpg"); folders (a folder is wanted). Signal: taken(path). Use: dialog.start(field.text)
 ModalPane {
     id: dialog
 
     property list<string> kinds
+    property bool folders: false
     signal taken(string path)
 
     function start(typed: string): void {
@@ -24,14 +25,16 @@ ModalPane {
         }
     }
 
-    title: qsTr("Choose a file")
+    title: dialog.folders ? qsTr("Choose a folder") : qsTr("Choose a file")
     closer: true
+    atTop: true
     onOpened: settled.restart()
 
     FolderListing {
         id: listing
 
         kinds: dialog.kinds
+        foldersOnly: dialog.folders
     }
     // Once the rows of the new folder stand.
     Timer {
@@ -71,7 +74,7 @@ ModalPane {
     ListEntry {
         id: list
 
-        label: qsTr("Files and folders")
+        label: dialog.folders ? qsTr("Folders") : qsTr("Files and folders")
         showLabel: false
         model: listing.rows
         onActivated: key => dialog.choose(key)

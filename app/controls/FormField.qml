@@ -25,7 +25,7 @@ Item {
             (loader.item as ChoiceEntry).focusField();
         else if (field.kind === "yesno")
             (loader.item as YesNoEntry).focusField();
-        else if (field.kind === "file")
+        else if (field.kind === "file" || field.kind === "folder")
             (loader.item as FormFile).focusField();
         else if (field.isEntry)
             (loader.item as TextEntry).focusField();
@@ -34,7 +34,7 @@ Item {
     width: parent ? (parent as Item).width : implicitWidth
     implicitHeight: loader.item ? (loader.item as Item).implicitHeight : 0
 
-    Component.onCompleted: loader.setSource(field.kind === "choice" ? "FormChoice.qml" : field.kind === "yesno" ? "FormYesNo.qml" : field.kind === "file" ? "FormFile.qml" : field.kind === "heading" ? "FormHeading.qml" : field.isEntry ? "FormText.qml" : "FormNotice.qml", {
+    Component.onCompleted: loader.setSource(field.kind === "choice" ? "FormChoice.qml" : field.kind === "yesno" ? "FormYesNo.qml" : field.kind === "file" || field.kind === "folder" ? "FormFile.qml" : field.kind === "heading" ? "FormHeading.qml" : field.isEntry ? "FormText.qml" : "FormNotice.qml", {
             "field": field
         })
 

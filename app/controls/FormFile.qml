@@ -1,11 +1,12 @@
 import QtQuick
 import Feltmark
 
-// A FormField for the path of a file: typed, or chosen from a list of files.
+// A FormField for the path of a file or of a folder: typed, or chosen from a list.
 Column {
     id: entry
 
     required property FormField field
+    readonly property bool folders: entry.field.kind === "folder"
 
     function focusField(): void {
         path.focusField();
@@ -22,14 +23,15 @@ Column {
     ActionButton {
         id: opener
 
-        text: qsTr("Choose a file")
-        spokenName: qsTr("Choose a file, opens a list")
+        text: entry.folders ? qsTr("Choose a folder") : qsTr("Choose a file")
+        spokenName: entry.folders ? qsTr("Choose a folder, opens a list") : qsTr("Choose a file, opens a list")
         unavailable: entry.field.unavailable
         onActed: dialog.start(path.text)
     }
     FileDialog {
         id: dialog
 
+        folders: entry.folders
         kinds: entry.field.choices
         onTaken: taken => {
             path.show(taken);

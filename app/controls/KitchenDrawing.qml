@@ -162,8 +162,15 @@ Column {
                         Text {
                             id: number
 
+                            // Smaller where it must, down to the least that is drawn at all; zooming makes room.
                             anchors.centerIn: parent
-                            visible: implicitWidth + 6 <= box.width && implicitHeight <= box.height
+                            width: box.width - 6
+                            height: box.height
+                            visible: contentWidth <= width && contentHeight <= height
+                            horizontalAlignment: Text.AlignHCenter
+                            verticalAlignment: Text.AlignVCenter
+                            fontSizeMode: Text.Fit
+                            minimumPixelSize: 16
                             text: box.modelData.label ?? ""
                             color: box.here ? Theme.accent : Theme.ink
                             font.family: Theme.family

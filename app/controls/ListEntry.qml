@@ -2,7 +2,7 @@ pragma ComponentBehavior: Bound
 import QtQuick
 import Feltmark
 
-// A list of rows: one Tab stop, arrows, Home, End and first letters move, Return or a click activates. The reader hears the row and "2 of 9".
+// A list of rows: one Tab stop, arrows (on within a row that is higher than the window), Home, End and first letters move, Return or a click activates. The reader hears the row and "2 of 9".
 // Of a long list only the part round the row in hand is on screen; the arrows go on into the next.
 // Properties: label (heading and name of the list), model (RowModel), currentKey (the row in hand), emptyText, showLabel.
 // Signals: moved(key) when another row is in hand; activated(key) on Return or click.
@@ -36,6 +36,16 @@ Column {
         const to = Math.max(0, Math.min(part.total - 1, index));
         list.itemAt(to).forceActiveFocus(Qt.TabFocusReason);
         list.currentIndex = to;
+    }
+    // An arrow: first on within a row that is higher than the window, which the reader has told as a whole, then to the next row.
+    function step(from: ListEntryRow, by: int): void {
+        let scroll = list.parent;
+        while (scroll && !(scroll instanceof PageScroll))
+            scroll = scroll.parent;
+        if (scroll && (scroll as PageScroll).readOn(from, by))
+            speaker.announce(qsTr("Still on this row."));
+        else
+            list.focusRow(part.first + from.index + by);
     }
     function tellMoved(): void {
         if (list.currentKey)
@@ -90,6 +100,9 @@ Column {
         text: list.emptyText
         soft: true
     }
+    Speaker {
+        id: speaker
+    }
     LetterSeek {
         id: letters
 
@@ -126,6 +139,8 @@ Column {
         }
 
         ListEntryRow {
+            id: row
+
             readonly property int place: part.first + index
 
             position: list.count > 1 ? qsTr("%1 of %2").arg(place + 1).arg(list.count) : ""
@@ -136,8 +151,8 @@ Column {
             }
             onActivated: if (letters.takes(place))
                 list.activated(key)
-            Keys.onDownPressed: list.focusRow(place + 1)
-            Keys.onUpPressed: list.focusRow(place - 1)
+            Keys.onDownPressed: list.step(row, 1)
+            Keys.onUpPressed: list.step(row, -1)
             Keys.onPressed: event => {
                 if (event.modifiers & (Qt.ControlModifier | Qt.AltModifier))
                     return;

@@ -4,7 +4,7 @@ import QtQuick.Templates as T
 import Feltmark
 
 // A dialog over the window: its heading, then a column that scrolls. Tab stays inside, Escape or a click outside closes, and the
-// focus goes back to where it was. `closer`: a button for mouse and finger beside the heading, where the pane has no other. Give the focus to something in it: onOpened: button.forceActiveFocus(Qt.TabFocusReason).
+// focus goes back to where it was. `closer`: a button for mouse and finger beside the heading, where the pane has no other. `atTop`: its top stays where it is, however long it gets. Give the focus to something in it: onOpened: button.forceActiveFocus(Qt.TabFocusReason).
 // Use: ModalPane { id: pane; title: qsTr("All keys"); Words { text: ... } ActionButton { text: qsTr("Close"); onActed: pane.close() } }
 T.Dialog {
     id: pane
@@ -12,6 +12,7 @@ T.Dialog {
     // A popup gives the focus back only within its own scope, so the way back is kept here.
     property Item opener: null
     property bool closer: false
+    property bool atTop: false // for a list that grows and shrinks under the pointer
     default property alias content: column.data
     readonly property real room: parent ? (parent as Item).width : 640
 
@@ -19,7 +20,8 @@ T.Dialog {
     focus: true
     closePolicy: T.Popup.CloseOnEscape | T.Popup.CloseOnPressOutside
     parent: T.Overlay.overlay
-    anchors.centerIn: parent
+    x: Math.round((pane.room - pane.width) / 2)
+    y: pane.atTop ? Theme.ringRoom : Math.round(((parent ? (parent as Item).height : 480) - pane.height) / 2)
     width: Math.min(pane.room - 2 * Theme.ringRoom, 36 * Theme.body)
     height: Math.min(parent ? (parent as Item).height - 2 * Theme.ringRoom : 480, column.implicitHeight + 4 * Theme.gap + 2 * Theme.controlEdge)
     padding: Theme.controlEdge

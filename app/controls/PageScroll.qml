@@ -5,11 +5,13 @@ import Feltmark
 
 // A part that scrolls down only. It keeps what has the focus in view, ring and all; Page Up and Page Down scroll it.
 // One may lie in another: each looks after its own. Who has scrolled away from the focus to read stays there until it moves on.
-// `inner` is the width left beside the bar.
+// `inner` is the width left beside the bar; `barAt`: where the bar stands, at the right unless told.
 Flickable {
     id: scroll
 
     readonly property real inner: scroll.width - bar.width - Theme.gap
+    readonly property real barWidth: bar.width
+    property real barAt: scroll.width - bar.width
     readonly property Item focused: Window.activeFocusItem
     property Item kept: null // in view when it took the focus
     property bool wandered: false // from it
@@ -63,6 +65,17 @@ Flickable {
         scroll.wandered = true;
         scroll.contentY = Math.max(0, scroll.contentY + by);
     }
+    // Reads on within an item that is higher than the view, while more of it lies below (by 1) or above (by -1); false: nothing more.
+    function readOn(item: Item, by: int): bool {
+        const top = item.mapToItem(scroll.contentItem, 0, 0).y - Theme.ringRoom;
+        const bottom = top + item.height + 2 * Theme.ringRoom;
+        const seen = bottom > scroll.contentY && top < scroll.contentY + scroll.height;
+        const left = by > 0 ? bottom - scroll.contentY - scroll.height : scroll.contentY - top;
+        if (bottom - top <= scroll.height || !seen || left <= Theme.ringRoom)
+            return false;
+        scroll.scrollBy(by * Math.min(0.8, left / scroll.height));
+        return true;
+    }
     function scrollBy(share: real): void {
         scroll.wandered = true;
         const last = Math.max(0, scroll.contentHeight - scroll.height);
@@ -104,6 +117,9 @@ Flickable {
     T.ScrollBar.vertical: T.ScrollBar {
         id: bar
 
+        parent: scroll
+        x: scroll.barAt
+        height: scroll.height
         policy: T.ScrollBar.AsNeeded
         onPressedChanged: if (bar.pressed)
             scroll.wandered = true

@@ -67,13 +67,33 @@ FocusScope {
                 page.lastFocused = item;
         }
     }
+    // Where no step list at the left says it.
+    PlaceBar {
+        id: place
+
+        width: parent.width
+        visible: false
+        text: page.title
+        onActed: page.focusHeading()
+    }
+    // Later: the bar takes its room from what scrolls.
+    Timer {
+        id: placing
+
+        interval: 0
+        onTriggered: place.visible = Theme.em(page.Window.width) < 60 && scroll.contentY > panes.y + heading.y + heading.height
+    }
     PageScroll {
         id: scroll
 
         readonly property real room: scroll.inner - 2 * page.margin
 
         anchors.fill: parent
+        anchors.topMargin: place.implicitHeight
+        barAt: page.twoPanes ? page.margin + panes.leftWidth + Theme.ringRoom : scroll.width - scroll.barWidth
         contentHeight: panes.height + panes.y + page.margin
+        onContentYChanged: placing.restart()
+        onContentHeightChanged: placing.restart()
         Keys.onUpPressed: scroll.scrollBy(-0.15)
         Keys.onDownPressed: scroll.scrollBy(0.15)
 

@@ -2,15 +2,12 @@ import QtQuick
 import Feltmark
 
 // The steps of the visit, scrolled: at the left of a wide window under the client's name, else in the place of the page.
-// Properties: shell, aside (at the left), showsMenu (a button for the mouse, where the message line has none).
-// Signal: menuWanted(). focusHere() goes to the step in hand, revealHere() brings it in sight.
+// Properties: shell, aside (at the left). focusHere() goes to the step in hand, revealHere() brings it in sight.
 PageScroll {
     id: pane
 
     required property ShellViewModel shell
     property bool aside: false
-    property bool showsMenu: false
-    signal menuWanted
 
     function focusHere(): void {
         steps.focusHere();
@@ -42,14 +39,6 @@ PageScroll {
             text: pane.shell.clientLine
             small: true
             soft: true
-        }
-        ActionButton {
-            visible: pane.showsMenu
-            text: qsTr("Menu")
-            focusPolicy: Qt.NoFocus
-            activeFocusOnTab: false
-            Accessible.ignored: true
-            onActed: pane.menuWanted()
         }
         StepList {
             id: steps

@@ -45,6 +45,7 @@ void PapersPage::refresh() {
     if (m_folder.isEmpty())
         m_folder = papersFolder(m_session);
     setFields({{{.key = "folder",
+                 .kind = FieldKind::Folder,
                  .label = tr("Folder for the papers"),
                  .hint = tr("What is written there is not encrypted any more")},
                 [this] { return m_folder; },
@@ -68,10 +69,6 @@ void PapersPage::refresh() {
                        .title = tr("Write them into the folder"),
                        .primary = !m_papers.empty(),
                        .unavailable = m_papers.empty() ? tr("Make the papers first.") : QString()});
-    if (paperInHand() && m_row.endsWith(QLatin1String(".pdf")) && m_pictures.pageCount() > 1) {
-        actions.push_back({.key = "nextPage", .title = tr("Next page of the picture")});
-        actions.push_back({.key = "pageBefore", .title = tr("Page before")});
-    }
     m_actions.setRows(std::move(actions));
     std::vector<ListRow> rows;
     for (const auto &paper : m_papers)
@@ -194,7 +191,7 @@ void PapersPage::showPage(int by) {
     else if (by != 0)
         say(by > 0 ? tr("This is the last page.") : tr("This is the first page."));
     setPicture(pages > 0 ? m_pictures.source(m_page) : QString(),
-               tr("Page %1 of %2").arg(m_page + 1).arg(pages));
+               tr("Page %1 of %2").arg(m_page + 1).arg(pages), pages > 1);
     refresh();
 }
 

@@ -64,11 +64,11 @@ Window {
             "partnerUp": () => window.turnPartner(-1)
         })
 
-    // Steps, page, message line, in a circle.
+    // Steps, page, message line if it has something to say, in a circle.
     function moveRegion(by: int): void {
         const here = message.isFocused ? 2 : (rail.activeFocus || window.stepsOpen) ? 0 : 1;
         let to = (here + by + 3) % 3;
-        if (to === 0 && window.shell.locked)
+        while ((to === 0 && window.shell.locked) || (to === 2 && message.empty))
             to = (to + by + 3) % 3;
         window.stepsOpen = to === 0 && !window.railShown;
         if (to === 0)
@@ -337,17 +337,25 @@ Window {
             level: 1
             text: qsTr("The page %1 cannot be shown. Go on with another: %2.").arg(window.shell.pageTitle).arg(window.shell.keys.keyOf("goTo"))
         }
+        // For the mouse, where the message line has no room for it; it stays while the steps scroll.
+        ActionButton {
+            id: stepsMenu
+
+            x: Math.max(2 * Theme.gap, Theme.ringRoom)
+            y: Theme.gap
+            visible: window.stepsOpen && message.narrow
+            text: qsTr("Menu")
+            focusPolicy: Qt.NoFocus
+            activeFocusOnTab: false
+            Accessible.ignored: true
+            onActed: window.actions.menu()
+        }
         Loader {
             id: narrowLoader
 
             anchors.fill: parent
+            anchors.topMargin: stepsMenu.visible ? stepsMenu.y + stepsMenu.height : 0
             visible: window.stepsOpen
-            onLoaded: (narrowLoader.item as StepsPane).menuWanted.connect(() => window.actions.menu())
-        }
-        Binding {
-            target: narrowLoader.item
-            property: "showsMenu"
-            value: message.narrow
         }
     }
     Notifier {

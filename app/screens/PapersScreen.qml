@@ -29,6 +29,16 @@ StandardScreen {
             text: page.vm.pictureWords
             silent: true
         },
+        ActionButton {
+            visible: page.vm.pictureTurns
+            text: qsTr("Next page of the picture")
+            onActed: page.vm.act("nextPage")
+        },
+        ActionButton {
+            visible: page.vm.pictureTurns
+            text: qsTr("Page before")
+            onActed: page.vm.act("pageBefore")
+        },
         Card {
             visible: page.vm.reading.length > 0
             title: qsTr("Its words")

@@ -55,6 +55,9 @@ QFileInfoList filesIn(const QDir &folder, const QStringList &kinds) {
     return byName(folder.entryInfoList(patterns, QDir::Files, QDir::NoSort));
 }
 
+/// The row that takes the folder shown: no entry of a folder has this name.
+constexpr QLatin1String takenAsItIs(".");
+
 } // namespace
 
 FolderListing::FolderListing(QObject *parent) : QObject(parent) {}
@@ -63,6 +66,13 @@ void FolderListing::setKinds(const QStringList &kinds) {
     if (kinds == m_kinds)
         return;
     m_kinds = kinds;
+    emit changed();
+}
+
+void FolderListing::setFoldersOnly(bool only) {
+    if (only == m_foldersOnly)
+        return;
+    m_foldersOnly = only;
     emit changed();
 }
 
@@ -87,7 +97,9 @@ void FolderListing::start(const QString &typed) {
 }
 
 QString FolderListing::choose(const QString &path) {
-    const QFileInfo chosen(path);
+    const QFileInfo chosen(path == takenAsItIs ? m_folder : path);
+    if (path == takenAsItIs && chosen.isDir())
+        return m_folder;
     m_left = m_folder;
     if (chosen.isDir()) {
         show(path);
@@ -104,7 +116,8 @@ QString FolderListing::choose(const QString &path) {
 }
 
 QString FolderListing::startRow() const {
-    return m_rows.indexOf(m_left) >= 0 ? m_left : m_rows.keyAt(0);
+    const bool cameDown = QFileInfo(m_folder).path() == m_left;
+    return m_rows.indexOf(m_left) >= 0 && !(m_foldersOnly && cameDown) ? m_left : m_rows.keyAt(0);
 }
 
 bool FolderListing::show(const QString &folder) {
@@ -124,11 +137,13 @@ bool FolderListing::show(const QString &folder) {
 
 void FolderListing::fill() {
     const QDir folder(m_folder);
+    const QFileInfoList folders = foldersIn(folder);
+    const QFileInfoList files = m_foldersOnly ? QFileInfoList() : filesIn(folder, m_kinds);
     std::vector<ListRow> rows;
+    if (m_foldersOnly)
+        rows.push_back({.key = takenAsItIs, .title = tr("Take this folder, %1").arg(nameOf(folder))});
     if (QDir above = folder; above.cdUp())
         rows.push_back({.key = above.absolutePath(), .title = tr("Up, to %1").arg(nameOf(above))});
-    const QFileInfoList folders = foldersIn(folder);
-    const QFileInfoList files = filesIn(folder, m_kinds);
     for (const QFileInfo &one : folders)
         rows.push_back({.key = one.absoluteFilePath(), .title = one.fileName(), .facts = tr("folder")});
     for (const QFileInfo &one : files)
@@ -137,12 +152,19 @@ void FolderListing::fill() {
                         .facts = tr("%1, %2").arg(sizeInWords(one.size()), dayInWords(one.lastModified()))});
     m_rows.setRows({}); // rows of another folder are other rows, although the way up may have had one of them
     m_rows.setRows(std::move(rows));
+    m_words = wordsFor(folders.size(), files.size());
+}
+
+QString FolderListing::wordsFor(qsizetype folders, qsizetype files) const {
+    const QString name = nameOf(QDir(m_folder));
+    const QString counts = counted(folders, tr("1 folder"), tr("%1 folders"));
+    if (m_foldersOnly)
+        return tr("%1: %2.").arg(name, counts);
     const QString kinds = m_kinds.join(QStringLiteral(", "));
-    const QString of = files.isEmpty() && !m_kinds.isEmpty() ? tr("no file of the kinds %1").arg(kinds)
-                       : files.isEmpty()                     ? tr("no file")
-                                         : counted(files.size(), tr("1 file"), tr("%1 files"));
-    m_words =
-        tr("%1: %2, %3.").arg(nameOf(folder), counted(folders.size(), tr("1 folder"), tr("%1 folders")), of);
+    const QString of = files == 0 && !m_kinds.isEmpty() ? tr("no file of the kinds %1").arg(kinds)
+                       : files == 0                     ? tr("no file")
+                                                        : counted(files, tr("1 file"), tr("%1 files"));
+    return tr("%1: %2, %3.").arg(name, counts, of);
 }
 
 } // namespace app

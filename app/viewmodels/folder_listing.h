@@ -4,14 +4,15 @@
 
 namespace app {
 
-/// One folder as a list to choose a file from: the way up, folders, then files of the wanted kinds, newest
-/// facts in words.
+/// One folder as a list to choose a file from: the way up, folders, then files of the wanted kinds. To choose
+/// a folder from: the folder itself, which is taken so, the way up, folders.
 ///
 /// Hidden files are left out. Nothing is read but names, sizes and dates.
 class FolderListing : public QObject {
     Q_OBJECT
     QML_ELEMENT
     Q_PROPERTY(QList<QString> kinds READ kinds WRITE setKinds NOTIFY changed)
+    Q_PROPERTY(bool foldersOnly READ foldersOnly WRITE setFoldersOnly NOTIFY changed)
     Q_PROPERTY(QString folder READ folder NOTIFY changed)
     Q_PROPERTY(QString words READ words NOTIFY changed)
     Q_PROPERTY(QString error READ error NOTIFY changed)
@@ -22,6 +23,9 @@ public:
     /// Ends of names, such as "jpg"; none: every file.
     [[nodiscard]] QStringList kinds() const { return m_kinds; }
     void setKinds(const QStringList &kinds);
+    /// A folder is wanted, no file.
+    [[nodiscard]] bool foldersOnly() const { return m_foldersOnly; }
+    void setFoldersOnly(bool only);
     /// The whole path of the folder shown.
     [[nodiscard]] QString folder() const { return m_folder; }
     /// What is in it: "Pictures: 2 folders, 5 files."
@@ -32,8 +36,8 @@ public:
 
     /// Shows the folder of a path that was typed, or the one shown last, or the home folder.
     Q_INVOKABLE void start(const QString &typed);
-    /// A row was chosen: a folder is shown, of a file the path is the answer. Empty, with `error`, where the
-    /// folder cannot be read or the file is gone.
+    /// A row was chosen: a folder is shown, of a file, or of the folder that is taken, the path is
+    /// the answer. Empty, with `error`, where the folder cannot be read or the file is gone.
     Q_INVOKABLE [[nodiscard]] QString choose(const QString &path);
     /// The row to stand on: the file that was typed, the folder that was left by the way up, else the first.
     Q_INVOKABLE [[nodiscard]] QString startRow() const;
@@ -44,8 +48,10 @@ signals:
 private:
     bool show(const QString &folder);
     void fill();
+    [[nodiscard]] QString wordsFor(qsizetype folders, qsizetype files) const;
 
     QStringList m_kinds;
+    bool m_foldersOnly = false;
     QString m_folder, m_left, m_words, m_error;
     RowModel m_rows;
 };

@@ -21,6 +21,8 @@ QString kindName(FieldKind kind) {
         return QStringLiteral("date");
     case FieldKind::File:
         return QStringLiteral("file");
+    case FieldKind::Folder:
+        return QStringLiteral("folder");
     case FieldKind::Heading:
         return QStringLiteral("heading");
     case FieldKind::Caution:

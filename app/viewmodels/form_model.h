@@ -5,12 +5,13 @@
 
 namespace app {
 
-enum class FieldKind { Text, Number, Choice, YesNo, Multiline, Date, File, Heading, Caution, Quiet };
+enum class FieldKind { Text, Number, Choice, YesNo, Multiline, Date, File, Folder, Heading, Caution, Quiet };
 
 /// One line of a form, in the words that are shown. `value` is what was typed or chosen.
 ///
 /// Choice: `value` is one of `choices`, or empty for none. YesNo: "yes", "no", or empty for not asked.
-/// File: the path of a file; `choices` are the ends of the names it may have, such as "jpg".
+/// File: the path of a file; `choices` are the ends of the names it may have, such as "jpg". Folder: the path
+/// of a folder.
 /// Heading, Caution and Quiet have only a `label`, which is shown as such. `note` is a result beside the
 /// field ("labels at 60 cm: 36 point"). A field with `unavailable` (the reason, a sentence) is shown and read
 /// but not changed.

@@ -30,6 +30,7 @@ class PageViewModel : public QObject {
     Q_PROPERTY(QVariantMap drawing READ drawing NOTIFY refreshed)
     Q_PROPERTY(QString picture READ picture NOTIFY refreshed)
     Q_PROPERTY(QString pictureWords READ pictureWords NOTIFY refreshed)
+    Q_PROPERTY(bool pictureTurns READ pictureTurns NOTIFY refreshed)
     Q_PROPERTY(QStringList reading READ reading NOTIFY refreshed)
     Q_PROPERTY(QVariantList charts READ charts NOTIFY refreshed)
     Q_PROPERTY(QString drawingWords READ drawingWords NOTIFY refreshed)
@@ -58,6 +59,8 @@ public:
     /// A page of a paper as a picture, and the paper's words line by line.
     [[nodiscard]] QString picture() const { return m_picture; }
     [[nodiscard]] QString pictureWords() const { return m_pictureWords; }
+    /// It is one of several, which act("nextPage") and act("pageBefore") turn.
+    [[nodiscard]] bool pictureTurns() const { return m_pictureTurns; }
     [[nodiscard]] QStringList reading() const { return m_reading; }
     /// Levels over time: label, sentence, points of date and level.
     [[nodiscard]] QVariantList charts() const { return m_charts; }
@@ -121,7 +124,8 @@ protected:
     /// Says it when the focus has moved: a reader lets a new focus cut off what was said before it.
     void sayAfterFocus(const QString &text, int afterMs = 80);
     [[nodiscard]] const model::Case &record() const { return m_session.record(); }
-    void setPicture(const QString &source, const QString &words) {
+    void setPicture(const QString &source, const QString &words, bool turns = false) {
+        m_pictureTurns = turns;
         m_picture = source;
         m_pictureWords = words;
     }
@@ -154,6 +158,7 @@ private:
     [[nodiscard]] QString nextStepWords() const;
     void showFields();
 
+    bool m_pictureTurns = false;
     QString m_startRow, m_picture, m_pictureWords, m_trialWords, m_trialDetail;
     QStringList m_reading;
     QVariantList m_charts;

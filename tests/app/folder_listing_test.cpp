@@ -107,5 +107,25 @@ TEST_F(Folder, staysWhereItIsIfAFolderIsGone) {
     EXPECT_EQ(m_listing.error(), "Pictures is gone. The list is read anew.");
 }
 
+TEST_F(Folder, choosesAFolder) {
+    m_listing.setFoldersOnly(true);
+    QDir(m_dir.path()).mkdir("Papers");
+    m_listing.start(m_dir.path());
+    EXPECT_THAT(titles(),
+                ElementsAre(HasSubstr("Take this folder, "), HasSubstr("Up, to "), "Papers", "Pictures"));
+    EXPECT_THAT(m_listing.words().toStdString(), testing::EndsWith(": 2 folders."));
+    EXPECT_EQ(m_listing.choose(path("Papers")), "");
+    EXPECT_THAT(titles(), ElementsAre("Take this folder, Papers", HasSubstr("Up, to ")));
+    EXPECT_EQ(m_listing.choose(m_listing.startRow()), path("Papers"));
+}
+
+TEST_F(Folder, takesNoFolderThatIsGone) {
+    m_listing.setFoldersOnly(true);
+    m_listing.start(path("Pictures"));
+    ASSERT_TRUE(QDir(m_dir.path()).rmdir("Pictures"));
+    EXPECT_EQ(m_listing.choose(m_listing.startRow()), "");
+    EXPECT_EQ(m_listing.error(), "Pictures is gone. The list is read anew.");
+}
+
 } // namespace
 } // namespace app

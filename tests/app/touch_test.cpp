@@ -96,9 +96,11 @@ private:
             if (!above->inherits("QQuickFlickable"))
                 continue;
             const double top = item->mapToItem(above, {0, 0}).y();
-            if (top < 0 || top + item->height() > above->height())
+            if (top < 0 || top + item->height() > above->height()) {
+                above->setProperty("wandered", true); // as after a swipe
                 above->setProperty("contentY",
                                    std::max(0.0, above->property("contentY").toDouble() + top - 100));
+            }
             settle();
         }
     }
