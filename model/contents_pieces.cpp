@@ -86,7 +86,7 @@ std::string withHeading(const std::string &piece) {
                                        "pantry", "rack",     "worktop", "left",   "right",   "top",
                                        "bottom", "middle",   "door",    "shelves"};
     const auto colon = piece.find(": ");
-    if (colon == std::string::npos || colon > 40 || piece.find_first_of("\"(") < colon)
+    if (colon > 40 || piece.find_first_of("\"(") < colon)
         return piece;
     const std::string head = trimmed(piece.substr(0, colon));
     const std::string rest = trimmed(piece.substr(colon + 1));

@@ -5,6 +5,7 @@
 #include "model/sentence.h"
 #include "model/typed.h"
 #include <algorithm>
+#include <map>
 #include <set>
 
 namespace model {
@@ -38,12 +39,17 @@ std::string namesOf(const std::vector<const Thing *> &things) {
 
 /// What tells it instead: words on a label where the plan has one, else place and container.
 std::string noMarkLeft(const Case &record, const std::string &meaning) {
+    std::map<std::string, const Thing *> carrying;
+    for (const Thing &thing : record.things)
+        if (std::ranges::count(meaningsOf(thing, record.diet), meaning) > 0)
+            carrying[thing.id.text] = &thing;
     std::vector<const Thing *> labelled, bare;
     for (const PlanLine &line : record.plan ? record.plan->lines : std::vector<PlanLine>()) {
-        const auto thing = std::ranges::find(record.things, line.thing, &Thing::id);
+        const auto thing = carrying.find(line.thing.text);
+        if (thing == carrying.end())
+            continue;
         const Marker *marker = markerIn(record, line.marker);
-        if (thing != record.things.end() && std::ranges::count(meaningsOf(*thing, record.diet), meaning) > 0)
-            (marker && marker->medium != MarkMedium::Touch ? labelled : bare).push_back(&*thing);
+        (marker && marker->medium != MarkMedium::Touch ? labelled : bare).push_back(thing->second);
     }
     std::string told = Sentence::tr("No mark is left that means {1}.", {meaningName(meaning)});
     if (!labelled.empty())

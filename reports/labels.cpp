@@ -62,15 +62,14 @@ PrintFace printFace(const LabelRow &row) {
 struct Makings {
     const Case &record;
     const Findings &findings;
-    std::vector<ShortName> names;
-    std::vector<LabelRow> rows;
+    std::map<Id, ShortName> names; // of things
+    std::map<Id, LabelRow> rows;   // of things
+    std::map<Id, LabelRow> places; // the first row of each place
 };
 
-const LabelRow *rowOf(const Makings &makings, const Id &thing, const Id &place) {
-    const auto found = std::ranges::find_if(makings.rows, [&](const LabelRow &row) {
-        return thing.text.empty() ? row.place == place : row.thing == thing;
-    });
-    return found == makings.rows.end() ? nullptr : &*found;
+const LabelRow *rowOf(const std::map<Id, LabelRow> &rows, const Id &of) {
+    const auto found = rows.find(of);
+    return found == rows.end() ? nullptr : &found->second;
 }
 
 Label withTold(Label label, const std::string &told) {
@@ -80,14 +79,14 @@ Label withTold(Label label, const std::string &told) {
 }
 
 Result<Label> fitted(const Makings &makings, const PlanLine &line, const Thing &thing, Label label) {
-    const ShortName &name = *std::ranges::find(makings.names, thing.id, &ShortName::thing);
+    const ShortName &name = makings.names.at(thing.id);
     const MayShorten may = shorteningOf(makings.record, line, thing, name);
     switch (label.medium) {
     case LabelMedium::Braille:
         return brailleFitted(std::move(label), brailleFace(thing), labelGrade(makings.record.client), may);
     case LabelMedium::LargePrint: {
         label.words = sentenceCase(label.words);
-        const LabelRow *row = rowOf(makings, thing.id, {});
+        const LabelRow *row = rowOf(makings.rows, thing.id);
         return printFitted(std::move(label), row ? printFace(*row) : PrintFace{}, may);
     }
     case LabelMedium::SpokenTag:
@@ -102,20 +101,28 @@ Result<Label> fitted(const Makings &makings, const PlanLine &line, const Thing &
 
 Result<Label> oneLabel(const Makings &makings, const PlanLine &line, const Thing &thing, LabelMedium medium,
                        const std::string &where) {
-    const auto name = std::ranges::find(makings.names, line.thing, &ShortName::thing);
+    const ShortName &name = makings.names.at(line.thing);
     Label label;
     label.medium = medium;
     label.thing = thing.id;
     label.name = thing.name;
-    label.words = name->name;
+    label.words = name.name;
     label.where = where;
     return fitted(makings, line, thing, std::move(label)).map([&](Label made) {
-        return withTold(std::move(made), name->told);
+        return withTold(std::move(made), name.told);
     });
 }
 
 Makings makingsOf(const Case &record, const Findings &findings) {
-    return {record, findings, shortNames(record), legibleHere(record, findings)};
+    Makings makings{record, findings, {}, {}, {}};
+    for (auto &name : shortNames(record))
+        makings.names.try_emplace(name.thing, name);
+    for (auto &row : legibleHere(record, findings)) {
+        makings.places.try_emplace(row.place, row);
+        if (!row.thing.text.empty())
+            makings.rows.try_emplace(row.thing, row);
+    }
+    return makings;
 }
 
 Result<void> addLabels(const Makings &makings, const PlanLine &line, std::vector<Label> &labels) {
@@ -165,7 +172,7 @@ Result<Label> edgeLabel(const Makings &makings, Label label) {
     if (label.medium == LabelMedium::Braille)
         return brailleFitted(std::move(label), edge, labelGrade(makings.record.client), never);
     label.words = sentenceCase(label.words);
-    const LabelRow *row = rowOf(makings, {}, label.place);
+    const LabelRow *row = rowOf(makings.places, label.place);
     PrintFace face = row ? printFace(*row) : PrintFace{};
     face.width = edge.width;
     face.height = onDoor ? edge.height : Millimetres{40};

@@ -29,8 +29,10 @@ const Marker *markOf(const Case &record, const std::string &meaning) {
 } // namespace
 
 const reports::Label *PlanPage::labelOf(const model::Id &thing) const {
-    const auto found = std::ranges::find(m_labels, thing, &reports::Label::thing);
-    return found == m_labels.end() || found->medium == reports::LabelMedium::SquareCode ? nullptr : &*found;
+    const auto found = m_labels.find(thing.text);
+    return found == m_labels.end() || found->second.medium == reports::LabelMedium::SquareCode
+               ? nullptr
+               : &found->second;
 }
 
 /// "braille label “rice”, on a card on the clip, meaning mark allergen"

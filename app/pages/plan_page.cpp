@@ -46,6 +46,14 @@ QString placeName(const Case &record, const Id &place) {
     return text(model::placeWords(record, place));
 }
 
+/// The first label of each thing.
+std::map<std::string, reports::Label> labelsOfThings(const Case &record, const model::Findings &findings) {
+    std::map<std::string, reports::Label> labels;
+    for (auto &label : reports::thingLabels(record, findings).value_or(std::vector<reports::Label>()))
+        labels.try_emplace(label.thing.text, label);
+    return labels;
+}
+
 /// The first sentence alone; the others stand with the findings, to be read one by one.
 QString shortagesInWords(const model::Plan &plan) {
     const QString first = text(plan.shortages.front().sentence);
@@ -119,9 +127,8 @@ void PlanPage::refresh() {
     const bool has = plan && !plan->lines.empty();
     m_rowsLabel = tr("Things and their places");
     m_rowsEmpty = plan ? tr("No plan is possible yet: see what is short.") : tr("No plan yet.");
-    m_labels = has ? reports::thingLabels(planned(), m_session.planFindings())
-                         .value_or(std::vector<reports::Label>())
-                   : std::vector<reports::Label>();
+    m_labels =
+        has ? labelsOfThings(planned(), m_session.planFindings()) : std::map<std::string, reports::Label>();
     m_rows.setRows(has ? lineRows() : std::vector<ListRow>{});
     m_whyThing = {};
     m_figures.reset();

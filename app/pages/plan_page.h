@@ -4,6 +4,7 @@
 #include "model/plan_wishes.h"
 #include "reports/labels.h"
 #include <atomic>
+#include <map>
 #include <memory>
 
 namespace app {
@@ -72,7 +73,7 @@ private:
     [[nodiscard]] std::vector<ActionRow> offerActions() const;
 
     QString m_row;
-    std::vector<reports::Label> m_labels;
+    std::map<std::string, reports::Label> m_labels; // of each thing that gets one
     std::optional<QString> m_figures;
     std::vector<std::string> m_broken; // rules of today that the shown plan breaks
     model::Id m_whyThing;              // whose reasons m_why holds
