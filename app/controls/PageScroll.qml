@@ -118,7 +118,8 @@ Flickable {
         id: bar
 
         parent: scroll
-        x: scroll.barAt
+        anchors.left: scroll.left // not x, which Flickable sets itself
+        anchors.leftMargin: scroll.barAt
         height: scroll.height
         policy: T.ScrollBar.AsNeeded
         onPressedChanged: if (bar.pressed)
