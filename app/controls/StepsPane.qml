@@ -1,8 +1,8 @@
 import QtQuick
 import Feltmark
 
-// The steps of the visit, scrolled: at the left of a wide window under the client's name, else in the place of the page.
-// Properties: shell, aside (at the left). focusHere() goes to the step in hand, revealHere() brings it in sight.
+// The steps of the visit, scrolled, and below them its begin or end: at the left of a wide window under the client's name, else in
+// the place of the page. Properties: shell, aside (at the left). focusHere() goes to the step in hand, revealHere() brings it in sight.
 PageScroll {
     id: pane
 
@@ -46,6 +46,12 @@ PageScroll {
             model: pane.shell.steps
             currentIndex: pane.shell.lastStep
             onOpened: key => pane.shell.goTo(key)
+        }
+        ActionButton {
+            visible: text !== ""
+            text: pane.shell.visitAction
+            keyName: pane.shell.keys.keyOf(pane.shell.visitCommand)
+            onActed: pane.shell.visitCommand === "closeVisit" ? pane.shell.closeVisit() : pane.shell.startVisit()
         }
     }
 }

@@ -90,10 +90,18 @@ void CaseloadPage::open(const QString &row) {
 }
 
 void CaseloadPage::command(const QString & /*name*/) {
-    if (m_row.isEmpty())
-        say(tr("Choose a client first."));
+    if (const QString why = whyNotNow({}); !why.isEmpty()) {
+        say(why);
+        return;
+    }
+    if (const auto opened = m_session.openClient({m_row.toStdString()}); !opened)
+        say(opened.error());
     else
-        open(m_row);
+        m_shell.startVisit();
+}
+
+QString CaseloadPage::whyNotNow(const QString & /*command*/) const {
+    return m_row.isEmpty() ? tr("Choose a client first.") : QString();
 }
 
 } // namespace app

@@ -15,6 +15,7 @@ public:
     void activated(const QString &row) override;
     void moved(const QString &row) override { m_row = row; }
     void command(const QString &name) override;
+    [[nodiscard]] QString whyNotNow(const QString &command) const override;
     [[nodiscard]] QStringList commands() const override { return {QStringLiteral("startVisit")}; }
     [[nodiscard]] QString fieldAboveList() const override { return QStringLiteral("find"); }
 

@@ -4,7 +4,6 @@
 #include "model/nut_allergy.h"
 #include "model/progress.h"
 #include "model/sentence.h"
-#include <QTime>
 #include <algorithm>
 
 namespace app {
@@ -307,11 +306,17 @@ void ClientPage::refresh() {
     if (m_session.visit())
         fields.push_back(visitField());
     setFields(std::move(fields));
-    m_actions.setRows({{.key = "startVisit",
-                        .title = m_session.visit() ? tr("Go on with visit %1").arg(m_session.visit()->number)
-                                                   : tr("Start a visit"),
-                        .keyName = m_shell.keys()->keyOf(QStringLiteral("startVisit")),
-                        .primary = true}});
+    const auto *visit = m_session.visit();
+    std::vector<ActionRow> actions{
+        {.key = "startVisit",
+         .title = visit ? tr("Go on with visit %1").arg(visit->number) : tr("Start a visit"),
+         .keyName = m_shell.keys()->keyOf(QStringLiteral("startVisit")),
+         .primary = true}};
+    if (visit)
+        actions.push_back({.key = "closeVisit",
+                           .title = tr("Close visit %1").arg(visit->number),
+                           .keyName = m_shell.keys()->keyOf(QStringLiteral("closeVisit"))});
+    m_actions.setRows(std::move(actions));
     std::vector<ListRow> open;
     for (const auto &item : model::openItems(record(), m_session.today()))
         open.push_back({.key = text(item), .title = text(item)});
@@ -323,28 +328,9 @@ void ClientPage::refresh() {
 
 void ClientPage::act(const QString &key) {
     if (key == QLatin1String("startVisit"))
-        startVisit();
-}
-
-void ClientPage::command(const QString &name) {
-    act(name);
-}
-
-void ClientPage::startVisit() {
-    QString words;
-    if (!m_session.visit()) {
-        model::Visit visit;
-        visit.id = model::newId();
-        visit.date = m_session.today();
-        visit.startMinute = QTime::currentTime().msecsSinceStartOfDay() / 60'000;
-        visit.number = static_cast<int>(record().visits.size()) + 1;
-        words = tr("Visit %1 started").arg(visit.number);
-        if (!change(words, "visit.started", [&](Case &r) { r.visits.push_back(visit); }))
-            return;
-        words += QLatin1Char('.');
-    }
-    m_shell.goTo(record().visits.size() > 1 ? QStringLiteral("followup") : QStringLiteral("safety"));
-    sayAfterFocus(words, ShellViewModel::pageIsReadMs);
+        m_shell.startVisit();
+    else if (key == QLatin1String("closeVisit"))
+        m_shell.closeVisit();
 }
 
 } // namespace app

@@ -12,8 +12,6 @@ public:
     void refresh() override;
     void edit(const QString &key, const QString &value) override;
     void act(const QString &key) override;
-    void command(const QString &name) override;
-    [[nodiscard]] QStringList commands() const override { return {QStringLiteral("startVisit")}; }
 
 protected:
     [[nodiscard]] bool isGap(const FormField &field) const override;
@@ -26,7 +24,6 @@ private:
     [[nodiscard]] std::vector<FieldSpec> sharingFields();
     void shareKitchen(const QString &chosen);
     [[nodiscard]] FieldSpec visitField();
-    void startVisit();
 };
 
 /// The questions whose answers change the plan, with what follows.

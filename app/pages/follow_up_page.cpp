@@ -98,10 +98,15 @@ void FollowUpPage::refresh() {
         actions.push_back({.key = "plan", .title = tr("On to the plan"), .primary = true});
         actions.push_back({.key = "upkeep", .title = tr("Upkeep page")});
         actions.push_back({.key = "progress", .title = tr("Progress page")});
-        actions.push_back({.key = "close", .title = tr("Close this visit")});
+        actions.push_back({.key = "closeVisit",
+                           .title = tr("Close this visit"),
+                           .keyName = m_shell.keys()->keyOf(QStringLiteral("closeVisit"))});
     } else {
         m_kicker = tr("No visit is under way.");
-        actions.push_back({.key = "client", .title = tr("On to the client, to start one"), .primary = true});
+        actions.push_back({.key = "startVisit",
+                           .title = tr("Start a visit"),
+                           .keyName = m_shell.keys()->keyOf(QStringLiteral("startVisit")),
+                           .primary = true});
         actions.push_back({.key = "upkeep", .title = tr("Upkeep page")});
         actions.push_back({.key = "progress", .title = tr("Progress page")});
     }
@@ -126,17 +131,12 @@ void FollowUpPage::refresh() {
 }
 
 void FollowUpPage::act(const QString &key) {
-    if (key == QLatin1String("close"))
-        closeVisit();
+    if (key == QLatin1String("closeVisit"))
+        m_shell.closeVisit();
+    else if (key == QLatin1String("startVisit"))
+        m_shell.startVisit();
     else
         m_shell.goTo(key);
-}
-
-void FollowUpPage::closeVisit() {
-    const int number = m_session.visit()->number;
-    if (change(tr("visit %1 closed").arg(number), "visit.closed",
-               [](Case &r) { r.visits.back().closed = true; }))
-        say(tr("Visit %1 closed.").arg(number));
 }
 
 void ProgressPage::refresh() {

@@ -39,7 +39,6 @@ public:
 
 private:
     [[nodiscard]] std::vector<FieldSpec> ratingFields(const model::Goal &goal);
-    void closeVisit();
 };
 
 /// Levels of every goal over the visits, with their sentences.

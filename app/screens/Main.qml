@@ -58,6 +58,8 @@ Window {
             "smaller": () => window.shell.smaller(),
             "plainSize": () => window.shell.plainSize(),
             "caseload": () => window.shell.goTo("caseload"),
+            "startVisit": () => window.shell.startVisit(),
+            "closeVisit": () => window.shell.closeVisit(),
             "blank": () => window.shell.toggleBlank(),
             "partner": () => window.shell.togglePartner(),
             "partnerDown": () => window.turnPartner(1),

@@ -32,6 +32,11 @@ public:
     [[nodiscard]] QStringList partnerLines() const override;
     void findDestinations(const QString &filter) override;
     [[nodiscard]] std::vector<ListRow> pageActions() const override;
+    [[nodiscard]] QString visitAction() const override;
+    [[nodiscard]] QString visitCommand() const override;
+    [[nodiscard]] QString whyNotNow(const QString &command, const QStringList &ofPage) const override;
+    void startVisit() override;
+    void closeVisit() override;
     void stopWork() override;
 
     bool eventFilter(QObject *watched, QEvent *event) override;
@@ -39,6 +44,7 @@ public:
 protected:
     bool openPage(const QString &key) override;
     void closeRecord() override;
+    [[nodiscard]] std::vector<ListRow> menuPages() const override;
 
 private:
     using Make = std::function<std::unique_ptr<PageViewModel>()>;
@@ -55,6 +61,7 @@ private:
     [[nodiscard]] QString entryTitle() const;
     void showSettings();
     void refreshRail();
+    bool editVisit(const QString &words, const std::string &what, const Session::Change &change);
     void warnOrLock();
     void waitForIdle();
     bool openWhereItWasLocked();

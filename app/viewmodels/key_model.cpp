@@ -120,6 +120,7 @@ std::vector<KeyCommand> shippedKeys() {
         {"undo", KeyModel::tr("Undo"), {"Ctrl+Z"}},
         {"redo", KeyModel::tr("Redo"), {"Ctrl+Shift+Z", "Ctrl+Y"}},
         {"startVisit", KeyModel::tr("Start a visit"), {"Ctrl+Return"}},
+        {"closeVisit", KeyModel::tr("Close the visit"), {"Ctrl+Shift+Return"}},
         {"lock", KeyModel::tr("Lock"), {"Ctrl+Shift+L"}},
         {"larger", KeyModel::tr("Larger text"), {"Ctrl++", "Ctrl+="}},
         {"smaller", KeyModel::tr("Smaller text"), {"Ctrl+-"}},

@@ -27,9 +27,9 @@ QString ownHelp(const QString &page) {
         {"caseload",
          Help::tr(
              "Type any part of a name or code to find a client. Arrows go through the list, Return opens.\n"
-             "{startVisit} opens the client in hand.")},
+             "{startVisit} starts a visit to the client in hand.")},
         {"client", Help::tr("Who the client is, how she reads, who lives here, what she must not eat.\n"
-                            "{startVisit} starts the visit.")},
+                            "{startVisit} starts a visit, {closeVisit} closes it, from every page.")},
         {"safety",
          Help::tr("Each answer is yes, no or not asked. Not asked counts as the more cautious answer.\n"
                   "Down answers yes, Up answers no; {nextGap} goes to the next question that was not asked.\n"

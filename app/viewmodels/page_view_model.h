@@ -78,6 +78,8 @@ public:
     Q_INVOKABLE virtual void moved(const QString & /*row*/) {}
     Q_INVOKABLE virtual void activated(const QString & /*row*/) {}
     Q_INVOKABLE virtual void command(const QString & /*name*/) {}
+    /// Why a command that the page answers cannot be given now, a sentence; empty: it can.
+    [[nodiscard]] virtual QString whyNotNow(const QString & /*command*/) const { return {}; }
     /// Puts the focus on the next field that is open, from the one named; by: 1 or -1. Says so if none is.
     Q_INVOKABLE void nextGap(const QString &from, int by);
     /// Leaves a part of the page, such as one thing of a list, as its button does. Nothing to leave: nothing.

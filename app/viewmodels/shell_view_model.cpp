@@ -234,17 +234,44 @@ void ShellViewModel::findDestinations(const QString &filter) {
     showFound(std::move(found), filter.trimmed());
 }
 
+QString ShellViewModel::whyNotNow(const QString &command, const QStringList &ofPage) const {
+    static const QStringList pageAnswers{QStringLiteral("correct"),     QStringLiteral("nextGap"),
+                                         QStringLiteral("previousGap"), QStringLiteral("why"),
+                                         QStringLiteral("overrule"),    QStringLiteral("readBack"),
+                                         QStringLiteral("startVisit"),  QStringLiteral("closeVisit")};
+    static const QStringList partnerAnswers{QStringLiteral("partnerDown"), QStringLiteral("partnerUp")};
+    if (pageAnswers.contains(command) && !ofPage.contains(command))
+        return tr("%1: not on this page.").arg(m_keys.titleOf(command));
+    if (command.startsWith(QLatin1String("step")) && !hasSteps())
+        return tr("Open a client first.");
+    if (partnerAnswers.contains(command) && !m_partnerShown)
+        return tr("The partner view is closed.");
+    return {};
+}
+
 void ShellViewModel::findCommands(const QString &filter, const QStringList &ofPage) {
     std::vector<ListRow> found;
-    for (ListRow &action : pageActions())
+    std::vector<ListRow> actions = pageActions();
+    const auto isButton = [&](const QString &command) {
+        return std::ranges::count(actions, QStringLiteral("act:") + command, &ListRow::key) > 0;
+    };
+    std::vector<KeyCommand> given;
+    for (const KeyCommand &command : m_keys.rows())
+        if (isFoundBy(command.title, filter) && whyNotNow(command.key, ofPage).isEmpty() &&
+            !isButton(command.key))
+            given.push_back(command);
+    for (ListRow &action : actions)
         if (isFoundBy(action.title, filter))
             found.push_back(std::move(action));
     for (const bool fromPage : {true, false})
-        for (const KeyCommand &command : m_keys.rows())
-            if (ofPage.contains(command.key) == fromPage && isFoundBy(command.title, filter))
+        for (const KeyCommand &command : given)
+            if (ofPage.contains(command.key) == fromPage)
                 found.push_back({.key = QStringLiteral("command:") + command.key,
                                  .title = command.title,
                                  .facts = command.sequences.join(tr(" or "))});
+    for (ListRow &page : menuPages())
+        if (isFoundBy(page.title, filter))
+            found.push_back(std::move(page));
     showFound(std::move(found), filter.trimmed());
 }
 

@@ -37,6 +37,8 @@ class ShellViewModel : public QObject {
     Q_PROPERTY(QString clientLine READ clientLine NOTIFY changed)
     Q_PROPERTY(QString stepLine READ stepLine NOTIFY changed)
     Q_PROPERTY(bool hasSteps READ hasSteps NOTIFY changed)
+    Q_PROPERTY(QString visitAction READ visitAction NOTIFY changed)
+    Q_PROPERTY(QString visitCommand READ visitCommand NOTIFY changed)
     Q_PROPERTY(bool locked READ isLocked NOTIFY changed)
     Q_PROPERTY(QString busyWith READ busyWith NOTIFY changed)
     Q_PROPERTY(double progress READ progress NOTIFY changed)
@@ -74,6 +76,13 @@ public:
     /// Row of the step that is open, or was the last.
     [[nodiscard]] int lastStep() const { return m_lastStep; }
     [[nodiscard]] bool hasSteps() const { return !m_steps.rows().empty(); }
+    /// What can be done about the visit now, "Start a visit" or "Close visit 2", and the command that does
+    /// it; empty: nothing.
+    [[nodiscard]] virtual QString visitAction() const { return {}; }
+    [[nodiscard]] virtual QString visitCommand() const { return {}; }
+    /// Why a command of the keys cannot be given now, a sentence; empty: it can. `ofPage` are those that the
+    /// page answers.
+    [[nodiscard]] virtual QString whyNotNow(const QString &command, const QStringList &ofPage) const;
     [[nodiscard]] bool isLocked() const { return m_locked; }
     [[nodiscard]] QString busyWith() const { return m_busyWith; }
     [[nodiscard]] double progress() const { return m_progress; }
@@ -146,8 +155,11 @@ public:
     Q_INVOKABLE [[nodiscard]] virtual QString whereAmI(const QString &field) const;
     /// Fills `destinations` with what has `filter` in its name; the base knows pages and steps.
     Q_INVOKABLE virtual void findDestinations(const QString &filter);
-    /// Fills `destinations` with the commands that have `filter` in their name, those of the page first, as
-    /// "command:NAME".
+    /// Begins a visit, or goes on with the one under way; ends it. They say why not where that cannot be.
+    Q_INVOKABLE virtual void startVisit() {}
+    Q_INVOKABLE virtual void closeVisit() {}
+    /// Fills `destinations` with the commands that can be given now and have `filter` in their name, those of
+    /// the page first, as "command:NAME".
     Q_INVOKABLE void findCommands(const QString &filter, const QStringList &ofPage);
     /// Stops the long work in hand.
     Q_INVOKABLE virtual void stopWork() {}
@@ -186,6 +198,8 @@ protected:
     void showFound(std::vector<ListRow> found, const QString &wanted);
     /// The buttons of the page in hand, as rows for the two menus; goTo() of their keys presses them.
     [[nodiscard]] virtual std::vector<ListRow> pageActions() const { return {}; }
+    /// Pages for the menu besides, which are not gone to by a key.
+    [[nodiscard]] virtual std::vector<ListRow> menuPages() const { return {}; }
     void show(Page page);
     /// Off the message line, if it stands there: it is no longer so. The list of messages keeps it.
     void takeBack(const QString &sentence);
