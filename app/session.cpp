@@ -151,6 +151,8 @@ void Session::closeClient() {
     m_sharingTrouble.clear();
     m_together.reset();
     m_whys.reset();
+    m_changedSince.reset();
+    m_bases.clear();
     m_findings = {};
     m_done.clear();
     m_undone.clear();
@@ -168,6 +170,8 @@ Result<void> Session::edit(const QString &words, const std::string &what, const 
     if (after == *m_record)
         return {};
     Step step{words, *m_record, after};
+    if (after.plan && (!m_record->plan || m_record->plan->id != after.plan->id))
+        rememberBasis(model::planBasis(after, m_other ? &*m_other : nullptr)); // before it is shown
     if (auto saved = save(after, what); !saved)
         return saved;
     addStep(std::move(step));
@@ -244,6 +248,7 @@ Result<void> Session::saveOne(const Case &before, const Case &after, const std::
 void Session::take(Case record) {
     m_together.reset();
     m_whys.reset();
+    m_changedSince.reset();
     m_record = std::move(record);
     m_findings = model::findingsOf(*m_record, today());
     emit changed();

@@ -2,6 +2,7 @@
 #include "model/case.h"
 #include "model/findings.h"
 #include "model/lexicon.h"
+#include "model/plan_basis.h"
 #include "model/planning.h"
 #include "model/shared_kitchen.h"
 #include "model/store.h"
@@ -59,6 +60,11 @@ public:
     [[nodiscard]] const model::Findings &planFindings() const;
     /// The reasons of the plan that is shown. Fails as WhyLines::of().
     [[nodiscard]] const model::Result<model::WhyLines> &planWhys() const;
+    /// What has changed since the plan was worked out, in few words; empty: nothing, or there is no plan.
+    [[nodiscard]] const std::vector<std::string> &planChangedSince() const;
+    /// What a plan that is begun now rests on; once it is taken, keepPlanBasis() remembers it.
+    [[nodiscard]] model::PlanBasis planBasisNow() const;
+    void keepPlanBasis(model::PlanBasis basis);
     /// What the two need against each other; empty where no kitchen is shared.
     [[nodiscard]] std::vector<std::string> clashes() const;
     /// The record for papers of the client in hand: labels of a shared plan in a medium that she reads.
@@ -127,6 +133,8 @@ private:
     [[nodiscard]] model::Result<void> dropPhoto(const model::Photo &photo);
     void take(model::Case record);
     void readOwnThings();
+    void rememberBasis(model::PlanBasis basis);
+    [[nodiscard]] QString basesKey() const;
 
     std::optional<model::Store> m_store;
     std::optional<std::vector<model::Case>> m_practice;
@@ -138,6 +146,8 @@ private:
     QString m_sharingTrouble;
     mutable std::optional<model::Together> m_together; // worked out once a change, as are the reasons
     mutable std::optional<model::Result<model::WhyLines>> m_whys;
+    mutable std::optional<std::vector<std::string>> m_changedSince;
+    std::vector<model::PlanBasis> m_bases; // of the last plans of this kitchen, the newest first
     model::Findings m_findings;
     std::vector<Step> m_done, m_undone;
     std::map<QString, QString> m_drafts;

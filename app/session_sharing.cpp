@@ -42,6 +42,7 @@ void Session::takeWithKitchen() {
     }
     if (m_other && m_sharing->partner == m_stored.client.id)
         model::takeKitchen(shown, *m_other);
+    m_bases = model::planBasesFrom(setting(basesKey()).toStdString());
     take(std::move(shown));
 }
 

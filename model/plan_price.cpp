@@ -1,20 +1,11 @@
 #include "model/evaluate.h"
-#include "model/planning.h"
+#include "model/place_choice.h"
 #include "model/rule_words.h"
 #include "model/sentence.h"
 #include <algorithm>
 
 namespace model {
 namespace {
-
-/// Rules of the place itself, which no move of other things can mend.
-std::vector<std::string> refusedBy(const PlanProblem &built, int i, int p) {
-    std::vector<std::string> rules = placeRules(built.problem, i, p);
-    std::erase_if(rules, [](const std::string &rule) { // her own earlier decisions and wishes give way
-        return rule == "overruled" || rule == "keep";
-    });
-    return rules;
-}
 
 /// A rule of safety that what stands there now would break, if the thing came to it; empty if there is none.
 std::string brokenBeside(const PlanProblem &built, const Placement &shown, int i, int p) {

@@ -77,7 +77,7 @@ void PapersPage::refresh() {
                         .amount = kindWords(text(paper.fileName)),
                         .facts = tr("%1 kilobytes").arg((paper.bytes.size() + 1023) / 1024)});
     m_rowsLabel = tr("Papers");
-    m_rowsEmpty = tr("No papers made yet.");
+    m_rowsEmpty = noPapersWords();
     m_rows.setRows(std::move(rows));
     std::vector<FindingRow> findings{
         {.key = "caution",
@@ -88,8 +88,25 @@ void PapersPage::refresh() {
         findings.push_back({.key = "noPlan",
                             .kind = "caution",
                             .answer = tr("There is no plan yet, so the papers hold no places.")});
+    else if (!m_session.planChangedSince().empty())
+        findings.push_back({.key = "planBefore",
+                            .kind = "caution",
+                            .answer = tr("The plan was worked out before the last changes: the papers say "
+                                         "where things stood in it. Bring it up to date on the plan page "
+                                         "first.")});
     m_findings.setRows(std::move(findings));
     emit refreshed();
+}
+
+/// Papers themselves live as long as this page; where they were written is known.
+QString PapersPage::noPapersWords() const {
+    const QString written = m_session.setting(writtenKey());
+    return tr("None made since this page was opened.") +
+           (written.isEmpty() ? QString() : QLatin1Char(' ') + tr("Last written: %1").arg(written));
+}
+
+QString PapersPage::writtenKey() const {
+    return QStringLiteral("papersWritten/") + text(record().client.id.text);
 }
 
 void PapersPage::act(const QString &key) {
@@ -154,6 +171,10 @@ void PapersPage::write() {
     }
     if (const auto noted = m_session.note("paper.exported", tr("%1 files").arg(m_papers.size())); !noted)
         say(noted.error());
+    const QString where = counted(m_papers.size(), tr("1 paper to %2."), tr("%1 papers to %2."))
+                              .replace(QLatin1String("%2"), m_folder);
+    m_session.keepSetting(writtenKey(),
+                          app::shown(std::optional(m_session.today())) + QStringLiteral(", ") + where);
     say(counted(m_papers.size(), tr("1 paper written to %2."), tr("%1 papers written to %2."))
             .replace(QLatin1String("%2"), m_folder));
 }

@@ -27,6 +27,8 @@ private:
     void write();
     void show(const reports::Paper &paper);
     void showPage(int by);
+    [[nodiscard]] QString noPapersWords() const;
+    [[nodiscard]] QString writtenKey() const;
     [[nodiscard]] const reports::Paper *paperInHand() const;
 
     PageImageProvider &m_pictures;

@@ -80,8 +80,8 @@ Result<void> setMostKinds(Case &record, const QString &typed) {
 std::vector<PageViewModel::FieldSpec> PlanPage::lineFields(const PlanLine &line) {
     const QString name = nameOf(line.thing);
     QStringList places;
-    for (const auto &place : placeRows(planned()))
-        places << placeName(planned(), {place.key.toStdString()});
+    for (const auto &choice : placesOf(line))
+        places << choiceName(choice, line);
     QStringList marks;
     QString mark = tr("no mark");
     for (const auto &[shown, key] : marksOf(planned())) {
@@ -138,9 +138,29 @@ void PlanPage::edit(const QString &key, const QString &value) {
 }
 
 void PlanPage::choosePlace(const QString &name) {
+    const PlanLine *line = lineInHand();
+    if (!line)
+        return;
+    for (const auto &choice : placesOf(*line))
+        if (choiceName(choice, *line) == name)
+            return overrule(Id(choice.place));
+}
+
+/// Where it may stand first; the others with the reason why not.
+std::vector<model::PlaceChoice> PlanPage::placesOf(const PlanLine &line) const {
+    if (const auto &lines = m_session.planWhys())
+        return model::placeChoices(*lines, line.thing);
+    std::vector<model::PlaceChoice> all;
     for (const auto &place : placeRows(planned()))
-        if (placeName(planned(), {place.key.toStdString()}) == name)
-            return overrule({place.key.toStdString()});
+        all.push_back({{place.key.toStdString()}, {}});
+    return all;
+}
+
+QString PlanPage::choiceName(const model::PlaceChoice &choice, const PlanLine &line) const {
+    const QString name = placeName(planned(), choice.place);
+    return choice.why.empty() || choice.place == line.place
+               ? name
+               : tr("%1 (not here: %2)").arg(name, text(choice.why));
 }
 
 void PlanPage::decide(const Overrule &wish, const QString &words) {

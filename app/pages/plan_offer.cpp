@@ -74,6 +74,23 @@ QString PlanPage::offerWords() const {
     return m_look ? tr(" Looking for a better plan: %1 percent.").arg(m_lookedAt) : QString();
 }
 
+/// "Out of date: 1 unit added, 3 things changed since. Bring the plan up to date."
+QString PlanPage::changedWords() const {
+    constexpr std::size_t told = 3;
+    const auto &changes = m_session.planChangedSince();
+    if (changes.empty() || m_working)
+        return {};
+    QStringList words;
+    for (std::size_t i = 0; i < std::min(told, changes.size()); ++i)
+        words << text(changes[i]);
+    if (changes.size() > told)
+        words << tr("more");
+    const bool has = !planned().plan->lines.empty();
+    return (has ? tr("Out of date: %1 since it was worked out. Bring the plan up to date.")
+                : tr("Out of date: %1 since it was worked out. Work out the plan again."))
+        .arg(words.join(QStringLiteral(", ")));
+}
+
 /// What was found or is being looked for belongs to the record as it was.
 void PlanPage::dropStaleOffer() {
     if ((m_look || m_offer) && planned() != m_offerFor)

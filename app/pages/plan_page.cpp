@@ -161,6 +161,8 @@ void PlanPage::refreshKicker() {
     if (const auto *other = m_session.otherClient())
         m_kicker += (m_kicker.endsWith(QLatin1Char('.')) ? QString() : QStringLiteral(".")) +
                     tr(" For %1 and %2.").arg(text(record().client.name), text(other->client.name));
+    if (const QString changed = changedWords(); !changed.isEmpty())
+        m_kicker = changed + QLatin1Char(' ') + m_kicker;
 }
 
 void PlanPage::refreshActions() {
@@ -199,10 +201,14 @@ void PlanPage::refreshActions() {
 
 void PlanPage::refreshWhy() {
     std::vector<FindingRow> rows;
+    const bool holds = m_session.planChangedSince().empty();
     if (planned().plan)
         for (const auto &shortage : planned().plan->shortages)
-            rows.push_back(
-                {.key = text(shortage.sentence), .kind = "error", .answer = text(shortage.sentence)});
+            rows.push_back({.key = text(shortage.sentence),
+                            .kind = holds ? "error" : "caution",
+                            .answer = holds
+                                          ? text(shortage.sentence)
+                                          : tr("Before the last changes: %1").arg(text(shortage.sentence))});
     if (planned().plan)
         for (const auto &sentence : model::meaningsTold(planned(), planned().plan->meaningMarks))
             rows.push_back({.key = text(sentence), .kind = "caution", .answer = text(sentence)});
@@ -315,6 +321,7 @@ void PlanPage::act(const QString &key) {
         const bool afresh = key == QLatin1String("make");
         m_working = true;
         m_revised = !afresh;
+        m_plannedFor = m_session.planBasisNow();
         stopLooking();
         *m_stop = false;
         m_shell.beginWork(tr("Planning."));
@@ -349,6 +356,8 @@ void PlanPage::take(const Result<model::Plan> &made) {
     }
     const Case before = planned();
     const bool saved = change(tr("plan"), "plan.made", [&](Case &r) { r.plan = *made; });
+    if (saved)
+        m_session.keepPlanBasis(m_plannedFor);
     if (!saved) {
         m_shell.endWork(tr("The plan was not saved."));
     } else if (!made->shortages.empty()) {

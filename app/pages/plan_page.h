@@ -1,6 +1,7 @@
 #pragma once
 #include "app/viewmodels/page_view_model.h"
 #include "model/better_plan.h"
+#include "model/place_choice.h"
 #include "model/plan_wishes.h"
 #include "reports/labels.h"
 #include <atomic>
@@ -47,6 +48,8 @@ private:
     void overrule(const model::Id &place);
     void chooseMark(const QString &name);
     void choosePlace(const QString &name);
+    [[nodiscard]] std::vector<model::PlaceChoice> placesOf(const model::PlanLine &line) const;
+    [[nodiscard]] QString choiceName(const model::PlaceChoice &choice, const model::PlanLine &line) const;
     void keepHere(bool forbid);
     void forgetOverrule();
     void sayWhy();
@@ -70,6 +73,7 @@ private:
     void takeBetter();
     void dropStaleOffer();
     [[nodiscard]] QString offerWords() const;
+    [[nodiscard]] QString changedWords() const;
     [[nodiscard]] std::vector<ActionRow> offerActions() const;
 
     QString m_row;
@@ -86,7 +90,8 @@ private:
     std::shared_ptr<std::atomic<bool>> m_look; // set while a better plan is looked for; true stops it
     int m_lookedAt = 0;                        // percent
     std::optional<model::BetterPlan> m_offer;
-    model::Case m_offerFor; // the record that is looked at
+    model::Case m_offerFor;        // the record that is looked at
+    model::PlanBasis m_plannedFor; // what the plan that is being worked out rests on
 };
 
 } // namespace app

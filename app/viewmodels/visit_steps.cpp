@@ -26,6 +26,18 @@ Step measured(const model::Case &record, model::Domain domain, const char *key, 
     return {QLatin1String(key), number, title, state, done == all, false};
 }
 
+/// Done while it rests on what is recorded now.
+Step planStep(const Session &session) {
+    const auto &plan = session.record().plan;
+    const bool planned = plan && !plan->lines.empty();
+    const bool holds = session.planChangedSince().empty();
+    const QString state = !plan     ? Steps::tr("not begun")
+                          : !holds  ? Steps::tr("out of date")
+                          : planned ? Steps::tr("worked out")
+                                    : Steps::tr("none possible");
+    return {QStringLiteral("plan"), 7, Steps::tr("Plan"), state, planned && holds, false};
+}
+
 Step safetyStep(const model::Case &record) {
     const auto asked = std::ranges::count_if(model::safetyQuestions(), [&](const auto &question) {
         return record.safety.answer(question.question) != model::Answer::NotAsked;
@@ -47,7 +59,6 @@ std::vector<Step> visitSteps(const Session &session) {
         return std::ranges::any_of(r.things,
                                    [&](const model::Thing &thing) { return thing.place == place.id; });
     });
-    const bool planned = r.plan && !r.plan->lines.empty();
     const auto open = model::openItems(r, session.today()).size();
     return {
         {QStringLiteral("client"), 0, Steps::tr("Client"), {}, false, false},
@@ -62,8 +73,7 @@ std::vector<Step> visitSteps(const Session &session) {
          r.things.empty() ? Steps::tr("not begun")
                           : Steps::tr("%1 of %2 places").arg(placesWith).arg(r.places.size()),
          !r.places.empty() && placesWith == static_cast<long>(r.places.size()), false},
-        {QStringLiteral("plan"), 7, Steps::tr("Plan"),
-         planned ? Steps::tr("worked out") : Steps::tr("not begun"), planned, false},
+        planStep(session),
         {QStringLiteral("goals"), 8, Steps::tr("Goals"),
          r.goals.empty() ? Steps::tr("not begun") : Steps::tr("%1 agreed").arg(r.goals.size()),
          !r.goals.empty(), false},
