@@ -15,10 +15,12 @@ Item {
     required property string error
     required property string note
     required property string unavailable
+    required property bool noteRoom
     readonly property bool isEntry: field.kind !== "heading" && field.kind !== "caution" && field.kind !== "quiet"
     signal pointed
     signal edited(string value)
     signal typing(string text)
+    signal returned
 
     function focusField(): void {
         if (field.kind === "choice")

@@ -13,12 +13,14 @@ TextEntry {
     hint: entry.field.hint
     error: entry.field.error
     note: entry.field.note
+    noteRoom: entry.field.noteRoom
     unavailable: entry.field.unavailable
     multiline: entry.field.kind === "multiline"
     onAccepted: typed => {
         pause.stop();
         entry.field.edited(typed);
     }
+    onReturned: entry.field.returned()
     // Kept while typing goes on, not only after a pause.
     onTyped: if (!pause.running)
         pause.start()

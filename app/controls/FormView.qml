@@ -4,7 +4,7 @@ import Feltmark
 
 // A form from a FormModel: one field below the other, Tab goes from field to field, errors and results beside them.
 // A change of values never moves the focus and never rebuilds a field.
-// Properties: model. Signals: edited(key, value); typing(key, text) a second after typing stopped. Functions: focusFirst(), focusKey(key) (false if there is none), keyInHand().
+// Properties: model. Signals: edited(key, value); typing(key, text) a second after typing stopped; returned(key). Functions: focusFirst(), focusKey(key) (false if there is none), keyInHand().
 // Use: FormView { model: page.sight.form; onEdited: (key, value) => page.sight.edit(key, value) }
 Column {
     id: form
@@ -12,6 +12,7 @@ Column {
     required property var model
     signal edited(string key, string value)
     signal typing(string key, string text)
+    signal returned(string key)
 
     function focusKey(key: string): bool {
         for (let i = 0; i < fields.count; ++i) {
@@ -89,6 +90,7 @@ Column {
             onPointed: steady.hold(index)
             onEdited: value => form.edited(field.key, value)
             onTyping: text => form.typing(field.key, text)
+            onReturned: form.returned(field.key)
         }
     }
 }

@@ -20,6 +20,7 @@ FocusScope {
     property string kicker
     property string opening // spoken after the heading; shown where the page shows it
     property var commands: [] // texts
+    property var takeBack: null // (): whether something not accepted yet was taken out of the field in hand
     property bool stepsInPage: Theme.em(Window.width) < 60 && page.shell.hasSteps
     readonly property bool wide: Theme.em(Window.width) >= 48
     readonly property bool twoPanes: page.wide && aside.implicitHeight + last.implicitHeight > 0

@@ -7,7 +7,7 @@ import "told.js" as Told
 
 // A label, a hint, an entry that wraps and grows, a unit, and below it the error and the result.
 // Properties: label, hint (spoken on the first visit), unit, value (what the record holds), error, note, unavailable,
-// multiline (Return makes a line; Ctrl+Return accepts).
+// multiline (Return makes a line; Ctrl+Return accepts), noteRoom (a line is kept for the note).
 // Signals: accepted(text) on Return and when the field is left, if the text was changed; typed(text) at each letter;
 // returned() at every Return.
 // A hint is spoken once a page, also where several fields have the same; a result that only says what was typed is not spoken.
@@ -25,6 +25,7 @@ Column {
     property string note
     property string unavailable
     property bool multiline: false
+    property bool noteRoom: false // below it stays where it is when a note comes
     property bool downLeaves: false // Down gives leftDown() instead of moving the caret
     readonly property alias field: area
     readonly property alias text: area.text
@@ -203,7 +204,7 @@ Column {
         silent: true
     }
     Words {
-        visible: entry.note !== ""
+        visible: entry.note !== "" || entry.noteRoom
         text: entry.note
         soft: true
         silent: true

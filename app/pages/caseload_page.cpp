@@ -1,5 +1,7 @@
 #include "app/pages/caseload_page.h"
 #include "app/pages/entries.h"
+#include "app/viewmodels/sentences.h"
+#include <algorithm>
 
 namespace app {
 
@@ -74,7 +76,21 @@ void CaseloadPage::act(const QString &key) {
         emit focusField(m_name.isEmpty() ? QStringLiteral("newName") : QStringLiteral("newCode"));
         return;
     }
+    const QString added = tr("Client added: %1.").arg(cutShort(m_name));
     m_shell.goTo(QStringLiteral("client"));
+    m_shell.sayAfterPage(added);
+}
+
+/// Return in the last field adds the client, as the button does.
+void CaseloadPage::returned(const QString &key) {
+    const bool refused = std::ranges::any_of(
+        m_form.rows(), [&](const FormField &field) { return field.key == key && !field.error.isEmpty(); });
+    if (refused || !m_adding)
+        return;
+    if (key == QLatin1String("newName"))
+        emit focusField(QStringLiteral("newCode"));
+    else if (key == QLatin1String("newCode"))
+        act(QStringLiteral("add"));
 }
 
 void CaseloadPage::activated(const QString &row) {

@@ -12,6 +12,7 @@ public:
     void refresh() override;
     void edit(const QString &key, const QString &value) override;
     void act(const QString &key) override;
+    void returned(const QString &key) override;
     void activated(const QString &row) override;
     void moved(const QString &row) override { m_row = row; }
     void command(const QString &name) override;

@@ -31,6 +31,20 @@ QString levelName(int level) {
     }
 }
 
+/// What came of it, and what it still lacks.
+QString keptWords(const Goal &goal) {
+    const auto empty = std::ranges::count(goal.levels, std::string());
+    QStringList open;
+    if (goal.sentence.empty())
+        open << QObject::tr("its words");
+    if (empty > 0)
+        open << counted(static_cast<std::size_t>(empty), QObject::tr("1 level"), QObject::tr("%1 levels"));
+    if (!goal.review)
+        open << QObject::tr("the day of review");
+    return open.isEmpty() ? QObject::tr("Goal kept, nothing open.")
+                          : QObject::tr("Goal kept. Still open: %1.").arg(open.join(QStringLiteral(", ")));
+}
+
 Goal &goalIn(Case &record, const Id &id) {
     return *std::ranges::find(record.goals, id, &Goal::id);
 }
@@ -142,8 +156,10 @@ void GoalsPage::act(const QString &key) {
             activated(text(id.text));
     } else if (key == QLatin1String("done")) {
         const Id id = m_goal;
+        const QString words = keptWords(*std::ranges::find(record().goals, id, &Goal::id));
         activated({});
         emit focusRow(text(id.text));
+        sayAfterFocus(words);
     } else if (key == QLatin1String("remove")) {
         const Id id = m_goal;
         if (change(tr("goal removed"), "goal.removed", [&](Case &r) {

@@ -22,6 +22,13 @@ int thingsOn(const Case &record, const Id &place) {
         record.things, [&](const model::Thing &thing) { return thing.place == place; }));
 }
 
+/// "142 cm above the floor, fridge"
+QString placeFacts(const Place &place) {
+    const QString storage = storages().wordOf(place.storage);
+    return place.height ? QObject::tr("%1 above the floor, %2").arg(shown(place.height), storage.toLower())
+                        : storage;
+}
+
 } // namespace
 
 QVariantMap drawingOf(const reports::Figure &figure, const QString &label, bool floorShown,
@@ -64,9 +71,7 @@ std::vector<ListRow> placeRows(const Case &record) {
                                 .amount = count ? counted(static_cast<std::size_t>(count),
                                                           QObject::tr("1 thing"), QObject::tr("%1 things"))
                                                 : QString(),
-                                .facts = place.height
-                                             ? QObject::tr("%1 above the floor").arg(shown(place.height))
-                                             : QString(),
+                                .facts = placeFacts(place),
                                 .flag = usual ? QObject::tr("usual") : QString(),
                                 .section = text(unit.name)});
             }

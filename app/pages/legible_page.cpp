@@ -72,7 +72,9 @@ void LegiblePage::refresh() {
     const auto labels = model::legibleHere(record(), m_session.findings(), coloursOf(m_colours));
     const auto works = std::ranges::count(labels, model::Legible::Works, &model::LabelRow::verdict);
     const auto lamp = std::ranges::count(labels, model::Legible::WithLamp, &model::LabelRow::verdict);
-    m_kicker = tr("%1 of %2 labels work, %3 more with a lamp").arg(works).arg(labels.size()).arg(lamp);
+    m_kicker = labels.empty()
+                   ? tr("No labels to read yet")
+                   : tr("%1 of %2 labels work, %3 more with a lamp").arg(works).arg(labels.size()).arg(lamp);
     std::vector<ListRow> rows;
     for (const auto &label : labels)
         rows.push_back({.key = keyOf(label),

@@ -178,6 +178,7 @@ PageViewModel::FieldSpec MeasurementPage::resultField(const model::TestInfo &inf
                     .kind = yesNo ? FieldKind::YesNo : FieldKind::Text,
                     .label = label,
                     .hint = yesNo ? QString() : said(info.hint) + tr("; or not tested, and why")};
+    field.noteRoom = m_domain == model::Domain::Reach && !yesNo;
     const Measurement *result = latest(info.test, side);
     const QStringList choices = choicesOf(info.test);
     if (!choices.isEmpty()) {
@@ -319,6 +320,7 @@ void MeasurementPage::act(const QString &key) {
 
 void MeasurementPage::refresh() {
     std::vector<FieldSpec> fields;
+    std::size_t results = 0;
     int given = 0;
     int all = 0;
     for (const auto &info : model::testInfos()) {
@@ -333,8 +335,10 @@ void MeasurementPage::refresh() {
             sides = m_domain == model::Domain::Sight ? std::vector{Side::Right, Side::Left, Side::Both}
                                                      : std::vector{Side::Right, Side::Left};
         ++all;
-        given +=
-            std::ranges::any_of(sides, [&](Side side) { return latest(info.test, side) != nullptr; }) ? 1 : 0;
+        const auto known =
+            std::ranges::count_if(sides, [&](Side side) { return latest(info.test, side) != nullptr; });
+        results += static_cast<std::size_t>(known);
+        given += known > 0 ? 1 : 0;
         if (info.test == model::Test::ReadingTrial) // a page of its own
             continue;
         for (const Side side : sides)
@@ -343,7 +347,8 @@ void MeasurementPage::refresh() {
             fields.push_back(chartField(info.test));
     }
     fields.push_back(methodField());
-    m_kicker = tr("%1 of %2 entered").arg(given).arg(all);
+    m_kicker =
+        counted(results, tr("1 result"), tr("%1 results")) + tr(", of %1 of %2 tests").arg(given).arg(all);
     setFields(std::move(fields));
     if (m_domain == model::Domain::Sight)
         m_actions.setRows({{.key = "reading", .title = tr("Reading trial")},

@@ -66,10 +66,11 @@ void PhotosPage::refresh() {
     std::vector<ListRow> rows;
     for (const auto &photo : m_photos) {
         const auto part = std::ranges::find(all, photo.of, [](const auto &p) { return p.second; });
+        const auto day = model::parseDate(photo.at.substr(0, 10));
         rows.push_back({.key = text(photo.id.text),
                         .title = text(photo.description),
                         .facts = (part == all.end() ? tr("of a part that is gone") : part->first) +
-                                 QStringLiteral(", ") + text(photo.at).left(10)});
+                                 (day ? QStringLiteral(", ") + shown(std::optional(*day)) : QString())});
     }
     m_rowsLabel = counted(rows.size(), tr("1 photograph"), tr("%1 photographs"));
     m_rowsEmpty = tr("No photograph yet. Take one only with consent.");

@@ -49,7 +49,7 @@ Window {
             "previousRegion": () => window.moveRegion(-1),
             "whereAmI": () => window.shell.say(window.shell.whereAmI(speaker.nameOf(window.activeFocusItem))),
             "goTo": () => window.show("goTo"),
-            "undo": () => window.shell.undo(),
+            "undo": () => window.undo(),
             "redo": () => window.shell.redo(),
             "menu": () => window.show("menu"),
             "stop": () => window.stop(),
@@ -89,6 +89,11 @@ Window {
             window.view.focusBack();
         else
             message.focusLine();
+    }
+    // What is not accepted yet in the field in hand goes first.
+    function undo(): void {
+        if (!window.view || !window.view.takeBack || !window.view.takeBack())
+            window.shell.undo();
     }
     function stop(): void {
         if (window.shell.busyWith !== "")

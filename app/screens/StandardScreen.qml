@@ -25,6 +25,7 @@ PageView {
 
     title: page.vm.title || page.shell.pageTitle
     kicker: page.vm.kicker
+    takeBack: () => page.vm.takeBack(form.keyInHand())
     commands: Array.from(page.vm.commands).concat(page.gaps)
     onCommand: name => {
         if (name === "back")
@@ -122,6 +123,7 @@ PageView {
         model: page.vm.form
         onEdited: (key, value) => page.vm.edit(key, value)
         onTyping: (key, text) => page.vm.typing(key, text)
+        onReturned: key => page.vm.returned(key)
     }
     Item {
         width: parent ? (parent as Item).width : 0

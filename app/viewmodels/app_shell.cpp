@@ -61,7 +61,7 @@ QString lockWarning() {
 QString shortened(const QString &field) {
     constexpr int shortEnough = 120;
     const auto end = field.indexOf(QLatin1String(". "));
-    return field.size() <= shortEnough || end < 0 ? field : field.left(end);
+    return cutShort(field.size() <= shortEnough || end < 0 ? field : field.left(end));
 }
 
 } // namespace
@@ -263,8 +263,13 @@ void AppShell::refreshRail() {
                          : tr("No visit under way");
     if (client.invented)
         line += tr(". Invented.");
-    setClient(text(client.name), line);
+    setClient(cutShort(text(client.name)), line);
     setSteps(visitSteps(m_session));
+}
+
+/// The first page has a title for each of its stages, too.
+QString AppShell::pageTitle() const {
+    return page() == QLatin1String("entry") ? entryTitle() : ShellViewModel::pageTitle();
 }
 
 /// The first page has a help for each of its stages.
@@ -303,7 +308,7 @@ QString AppShell::whereAmI(const QString &field) const {
         saved += QLatin1Char(' ') + tr("Visit %1. %2").arg(visit->number).arg(timeLeft(*visit)).trimmed();
     const QString title = m_pageModel ? m_pageModel->title() : QString();
     const QString kicker = m_pageModel ? m_pageModel->kicker() : QString();
-    return sentencesOnce({clientName(), stepLine(), title, shortened(field), kicker, saved});
+    return sentencesOnce({cutShort(clientName()), stepLine(), title, shortened(field), kicker, saved});
 }
 
 QStringList AppShell::partnerLines() const {

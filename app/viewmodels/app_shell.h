@@ -25,6 +25,7 @@ public:
     [[nodiscard]] SettingsViewModel &settings() { return m_settings; }
     void openPracticeAtStart();
 
+    [[nodiscard]] QString pageTitle() const override;
     [[nodiscard]] QString helpText() const override;
     void undo() override;
     void redo() override;
@@ -61,6 +62,7 @@ private:
     [[nodiscard]] QString entryTitle() const;
     void showSettings();
     void refreshRail();
+    [[nodiscard]] QString visitWords() const;
     bool editVisit(const QString &words, const std::string &what, const Session::Change &change);
     void warnOrLock();
     void waitForIdle();

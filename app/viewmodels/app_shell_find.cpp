@@ -87,7 +87,7 @@ void AppShell::findDestinations(const QString &filter) {
             add(action.key, action.title, action.facts);
     const QString pressed = QStringLiteral("act:") + visitCommand();
     if (m_session.hasClient() && !wanted.isEmpty() && std::ranges::count(found, pressed, &ListRow::key) == 0)
-        add(QStringLiteral("command:") + visitCommand(), visitAction(), keys()->keyOf(visitCommand()));
+        add(QStringLiteral("command:") + visitCommand(), visitWords(), keys()->keyOf(visitCommand()));
     if (m_session.isOpen() && !wanted.isEmpty())
         if (const auto clients = m_session.caseload())
             for (const auto &client : *clients)

@@ -10,7 +10,13 @@ QString AppShell::visitCommand() const {
     return m_session.visit() ? QStringLiteral("closeVisit") : QStringLiteral("startVisit");
 }
 
+/// Below the steps it would be the second button of that name on the pages that have one.
 QString AppShell::visitAction() const {
+    return page() == QLatin1String("client") || page() == QLatin1String("followup") ? QString()
+                                                                                    : visitWords();
+}
+
+QString AppShell::visitWords() const {
     if (!m_session.hasClient())
         return {};
     return m_session.visit() ? tr("Close visit %1").arg(m_session.visit()->number) : tr("Start a visit");

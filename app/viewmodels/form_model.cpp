@@ -3,7 +3,19 @@
 namespace app {
 namespace {
 
-enum Role { Key = Qt::UserRole + 1, Kind, Label, Hint, Value, Unit, Choices, Error, Note, Unavailable };
+enum Role {
+    Key = Qt::UserRole + 1,
+    Kind,
+    Label,
+    Hint,
+    Value,
+    Unit,
+    Choices,
+    Error,
+    Note,
+    Unavailable,
+    NoteRoom
+};
 
 QString kindName(FieldKind kind) {
     switch (kind) {
@@ -60,16 +72,19 @@ QVariant FormModel::data(const QModelIndex &index, int role) const {
         return field->note;
     case Unavailable:
         return field->unavailable;
+    case NoteRoom:
+        return field->noteRoom;
     }
     return {};
 }
 
 QHash<int, QByteArray> FormModel::roleNames() const {
-    return {{Key, "key"},         {Kind, "kind"},
-            {Label, "label"},     {Hint, "hint"},
-            {Value, "value"},     {Unit, "unit"},
-            {Error, "error"},     {Note, "note"},
-            {Choices, "choices"}, {Unavailable, "unavailable"}};
+    return {{Key, "key"},          {Kind, "kind"},
+            {Label, "label"},      {Hint, "hint"},
+            {Value, "value"},      {Unit, "unit"},
+            {Error, "error"},      {Note, "note"},
+            {Choices, "choices"},  {Unavailable, "unavailable"},
+            {NoteRoom, "noteRoom"}};
 }
 
 } // namespace app

@@ -26,6 +26,7 @@ struct FormField {
     QString error{};
     QString note{};
     QString unavailable{};
+    bool noteRoom = false; // a line is kept free for the note, so that fields below stay where they are
     friend bool operator==(const FormField &, const FormField &) = default;
 };
 

@@ -1,4 +1,5 @@
 #include "app/viewmodels/page_view_model.h"
+#include "app/viewmodels/seen_text.h"
 #include <QTimer>
 #include <algorithm>
 
@@ -22,10 +23,11 @@ PageViewModel::PageViewModel(Session &session, ShellViewModel &shell) : m_sessio
     });
 }
 
-void PageViewModel::edit(const QString &key, const QString &value) {
+void PageViewModel::edit(const QString &key, const QString &typed) {
     const auto spec = std::ranges::find_if(m_fields, [&](const FieldSpec &s) { return s.field.key == key; });
     if (spec == m_fields.end() || !spec->write)
         return;
+    const QString value = cleaned(spec->field, typed);
     const auto write = spec->write; // the fields may be replaced while the record changes
     const QString words = withValue(spec->field.label, value);
     const QString name = fieldName(key);
@@ -41,6 +43,30 @@ void PageViewModel::edit(const QString &key, const QString &value) {
     if (m_session.hasClient())
         change(words, "field." + key.toStdString(), [&](model::Case &record) { record = after; });
     refresh();
+    if (value != typed)
+        showAgain(key);
+}
+
+/// Without characters that cannot be seen; what was done to the text stands beside the field.
+QString PageViewModel::cleaned(const FormField &field, const QString &typed) {
+    const SeenText seen = seenText(typed, field.kind == FieldKind::Multiline);
+    m_told.erase(fieldName(field.key));
+    if (!seen.told.isEmpty())
+        m_told[fieldName(field.key)] = seen.told;
+    return seen.text;
+}
+
+/// The entry still holds what was typed, also where the record's value is the one of before.
+void PageViewModel::showAgain(const QString &key) {
+    std::vector<FormField> rows = m_form.rows();
+    const auto field = std::ranges::find(rows, key, &FormField::key);
+    if (field == rows.end())
+        return;
+    const QString value = field->value;
+    field->value += QLatin1Char(' '); // two changes, so that the entry sees one
+    m_form.setRows(rows);
+    field->value = value;
+    m_form.setRows(std::move(rows));
 }
 
 void PageViewModel::refuse(const QString &key, const QString &typed, const QString &sentence) {
@@ -52,10 +78,25 @@ void PageViewModel::refuse(const QString &key, const QString &typed, const QStri
 }
 
 QString PageViewModel::takeBackRefused() {
-    const auto refused = m_pending.find(m_refusedLast);
     const auto spec = std::ranges::find_if(
         m_fields, [this](const FieldSpec &s) { return fieldName(s.field.key) == m_refusedLast; });
     m_refusedLast.clear();
+    return spec == m_fields.end() ? QString() : forgetTyped(QString(spec->field.key));
+}
+
+bool PageViewModel::takeBack(const QString &key) {
+    const QString words = forgetTyped(key);
+    if (words.isEmpty())
+        return false;
+    m_refusedLast.clear();
+    say(tr("Undone: %1.").arg(words));
+    return true;
+}
+
+/// What it was; empty: all in the field is accepted.
+QString PageViewModel::forgetTyped(const QString &key) {
+    const auto refused = m_pending.find(fieldName(key));
+    const auto spec = std::ranges::find_if(m_fields, [&](const FieldSpec &s) { return s.field.key == key; });
     if (refused == m_pending.end() || spec == m_fields.end())
         return {};
     const QString words = withValue(spec->field.label, refused->second.typed);
@@ -146,6 +187,8 @@ void PageViewModel::showFields() {
             field.value = found->second.typed;
             field.error = found->second.sentence;
         }
+        if (const auto told = m_told.find(fieldName(field.key)); told != m_told.end())
+            field.note = told->second;
         shown.push_back(std::move(field));
     }
     m_form.setRows(std::move(shown));

@@ -75,6 +75,8 @@ public:
 
     Q_INVOKABLE virtual void edit(const QString &key, const QString &value);
     Q_INVOKABLE virtual void act(const QString & /*key*/) {}
+    /// Return in a field, after what was typed was taken or refused.
+    Q_INVOKABLE virtual void returned(const QString & /*key*/) {}
     Q_INVOKABLE virtual void moved(const QString & /*row*/) {}
     Q_INVOKABLE virtual void activated(const QString & /*row*/) {}
     Q_INVOKABLE virtual void command(const QString & /*name*/) {}
@@ -91,6 +93,8 @@ public:
     /// Takes the text refused last out of its field again, if nothing was changed since: which it was, or
     /// empty.
     [[nodiscard]] QString takeBackRefused();
+    /// Takes what is not accepted yet out of the field in hand and says so; false: all in it is accepted.
+    Q_INVOKABLE bool takeBack(const QString &key);
     /// Stops the long work of this page.
     virtual void stopWork() {}
 
@@ -155,6 +159,9 @@ private:
     struct Pending {
         QString typed, sentence;
     };
+    [[nodiscard]] QString forgetTyped(const QString &key);
+    [[nodiscard]] QString cleaned(const FormField &field, const QString &typed);
+    void showAgain(const QString &key);
     [[nodiscard]] QString fieldName(const QString &key) const;
     [[nodiscard]] QString draftName(const QString &key) const;
     [[nodiscard]] QString nextStepWords() const;
@@ -166,6 +173,7 @@ private:
     QVariantList m_charts;
     std::vector<FieldSpec> m_fields;
     std::map<QString, Pending> m_pending; // by fieldName(), as the following
+    std::map<QString, QString> m_told;    // by fieldName(): what was changed in the text as it was taken
     QString m_refusedLast;
     std::set<QString> m_typedHere; // while the page is open: no draft of before
 };

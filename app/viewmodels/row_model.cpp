@@ -1,4 +1,5 @@
 #include "app/viewmodels/row_model.h"
+#include "app/viewmodels/sentences.h"
 
 namespace app {
 namespace {
@@ -6,10 +7,11 @@ namespace {
 enum Role { Key = Qt::UserRole + 1, Title, Amount, Facts, Usual, Flag, Spoken, Section };
 
 QString spokenWords(const ListRow &row) {
+    const QString title = cutShort(row.title);
     if (!row.spoken.isEmpty())
-        return row.spoken;
+        return title == row.title ? row.spoken : QString(row.spoken).replace(row.title, title);
     const QString usual = row.usual.isEmpty() ? QString() : RowModel::tr("usual: %1").arg(row.usual);
-    QString words = row.title;
+    QString words = title;
     for (const QString &part : {row.amount, row.flag, row.facts, usual})
         if (!part.isEmpty())
             words += (words.endsWith(QLatin1Char('.')) ? QStringLiteral(" ") : QStringLiteral(", ")) + part;
@@ -57,7 +59,7 @@ QString RowModel::sectionStarting(int row) const {
     const auto at = static_cast<size_t>(row);
     if (at > 0 && rows()[at - 1].section == rows()[at].section)
         return {};
-    return rows()[at].section;
+    return cutShort(rows()[at].section);
 }
 
 } // namespace app

@@ -4,8 +4,8 @@ namespace app {
 namespace {
 
 bool endsSentence(const QString &words) {
-    return words.endsWith(QLatin1Char('.')) || words.endsWith(QLatin1Char('?')) ||
-           words.endsWith(QLatin1Char('!'));
+    return words.endsWith(QChar(0x2026)) || words.endsWith(QLatin1Char('.')) ||
+           words.endsWith(QLatin1Char('?')) || words.endsWith(QLatin1Char('!'));
 }
 
 /// "Step 7 of 9: Plan." ends with "Plan", "Marker test." with "Marker test", but "Explanation." not with
@@ -41,6 +41,17 @@ QString capital(QString words) {
     if (!words.isEmpty())
         words[0] = words[0].toUpper();
     return words;
+}
+
+QString cutShort(const QString &words) {
+    constexpr qsizetype most = 200;
+    constexpr qsizetype leastOfWords = 100; // else it is cut within a word
+    if (words.size() <= most)
+        return words;
+    qsizetype end = words.lastIndexOf(QLatin1Char(' '), most);
+    if (end < leastOfWords)
+        end = words.at(most - 1).isHighSurrogate() ? most - 1 : most;
+    return words.left(end).trimmed() + QChar(0x2026);
 }
 
 QString joinedWords(const QString &words) {

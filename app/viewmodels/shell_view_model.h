@@ -64,7 +64,7 @@ public:
     explicit ShellViewModel(QObject *parent = nullptr);
 
     [[nodiscard]] QString page() const { return m_page.key; }
-    [[nodiscard]] QString pageTitle() const { return m_page.title; }
+    [[nodiscard]] virtual QString pageTitle() const { return m_page.title; }
     [[nodiscard]] QUrl pageFile() const { return m_page.file; }
     [[nodiscard]] QVariantMap pageProperties() const;
     [[nodiscard]] virtual QString helpText() const { return m_page.help; }

@@ -12,7 +12,6 @@ namespace app {
 namespace {
 
 using ::testing::HasSubstr;
-using ::testing::Not;
 
 constexpr int longEnough = 120'000; // ms
 

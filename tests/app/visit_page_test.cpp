@@ -8,8 +8,6 @@
 namespace app {
 namespace {
 
-using ::testing::HasSubstr;
-
 /// The practice caseload; Nora has one visit behind her.
 class VisitOfPractice : public ::testing::Test {
 protected:
@@ -48,6 +46,8 @@ TEST_F(VisitOfPractice, isOfferedOnlyWhereItCanBeStarted) {
         EXPECT_EQ(menu("visit").filter("Start a visit").size(), 1) << name;
         EXPECT_EQ(menu("close").size(), 0) << name;
     }
+    EXPECT_EQ(shell.visitAction(), "") << "the page has a button of that name";
+    shell.goTo("sight");
     EXPECT_EQ(shell.visitAction(), "Start a visit");
 }
 
@@ -58,8 +58,8 @@ TEST_F(VisitOfPractice, isStartedAndClosedFromEveryPage) {
     ASSERT_NE(shell.session().visit(), nullptr);
     EXPECT_EQ(shell.message(), "Visit 2 started.");
     EXPECT_EQ(shell.page(), "followup");
-    EXPECT_EQ(shell.visitAction(), "Close visit 2");
     shell.goTo("contents");
+    EXPECT_EQ(shell.visitAction(), "Close visit 2");
     EXPECT_EQ(menu("start a visit").size(), 0) << "one is under way";
     EXPECT_EQ(menu("close").filter("isit").size(), 1);
     shell.startVisit();

@@ -54,9 +54,9 @@ TEST(PlanBasis, tellsAnswersAndResultsThatThePlanRestsOn) {
     after.household.children = Answer::NotAsked;
     after.measurements.pop_back();
     after.wishes.emplace().id = newId();
-    EXPECT_THAT(
-        changedSince(planBasis(before), after),
-        ElementsAre("safety answers changed", "household changed", "test results changed", "weights changed"));
+    EXPECT_THAT(changedSince(planBasis(before), after),
+                ElementsAre("safety answers changed", "household changed", "test results changed",
+                            "weights changed"));
 }
 
 // What only names the client, or is kept for upkeep, moves no thing.
