@@ -68,7 +68,7 @@ antibiotics; antibiotic tablets; steroid tablets; antibiotic | medicines/tablets
 antacid; indigestion tablets; indigestion liquid; laxative | medicines/tablets | bottle 300 ml, 150-600 | bottle plastic | 7 5 17 .38 | 2 .05 .3 | dry N table | - | hp | -
 cough sweets; throat sweets; throat lozenges; lozenges | medicines/tablets | box 24 sweets | box card | 11 3 7 .07 | 3 .1 .5 | dry N table | - | hp | -
 nasal spray; nose spray; ear drops | medicines/liquids | bottle 15 ml, 5-50 | bottle plastic | 4 3 9 .04 | 3 .1 .2 | dry N table | - | hp | -
-cough medicine; cough mixture; linctus | medicines/liquids | bottle 200 ml, 100-300 | bottle glass | 6 6 14 .4 | .3 .03 .3 | dry N table | - | hp | -
+cough medicine; cough syrup; cough mixture; linctus | medicines/liquids | bottle 200 ml, 100-300 | bottle glass | 6 6 14 .4 | .3 .03 .3 | dry N table | - | hp | -
 pill box; tablet organiser; dosette box | medicines/tablets | one box | box plastic | 22 12 4 .2 | 21 0 .7 | dry N table | - | hp | -
 adrenaline pen; adrenaline injector; adrenaline auto-injector; allergy pen | medicines/emergency medicines | box 2 pens | box card | 17 6 4 .12 | .02 .02 .2 | dry N table | - | hp | -
 inhaler; spacer; nebuliser solution | medicines/emergency medicines | one inhaler | other plastic | 6 4 10 .06 | 14 .1 .2 | dry N table | - | hp | -

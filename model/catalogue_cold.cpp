@@ -16,12 +16,12 @@ soft cheese; cream cheese | dairy/cheese | tub 180 g, 75-500 | tub plastic | 11 
 cottage cheese | dairy/cheese | tub 300 g, 100-1000 | tub plastic | 10 10 8 .33 | 1 .3 .1 | fridge F fridge | milk | - | ub 9
 plain yoghurt; yoghurt; yogurt; natural yoghurt | dairy/yoghurt | tub 500 g, 200-1500 | tub plastic | 10 10 11 .53 | 5 .7 .2 | fridge F fridge | milk | - | ub 33
 fruit yoghurt; fruit yogurt | dairy/yoghurt | tub 125 g, 50-400 | tub plastic | 7 7 8 .14 | 4 .7 .2 | fridge F fridge | milk | - | ub 33
-cream; double cream; single cream | dairy/cream | tub 300 ml, 100-1000 | tub plastic | 9 9 9 .33 | 1 .4 .3 | fridge F fridge | milk | - | ub 14
+cream; half and half; double cream; single cream | dairy/cream | tub 300 ml, 100-1000 | tub plastic | 9 9 9 .33 | 1 .4 .3 | fridge F fridge | milk | - | ub 14
 eggs; hen egg | dairy/eggs | box 6 eggs | box card | 15 10 7 .4 | 5 .7 .1 | fridge F fridge | eggs | - | bb 21
 ham; sliced ham | meat and fish/cooked meat | packet 120 g, 50-400 | packet plastic | 18 1.5 13 .13 | 2 .7 0 | fridge F fridge | - | - | ub 515
 bacon | meat and fish/raw meat | packet 250 g, 100-750 | packet plastic | 18 2 14 .26 | 1 .4 0 | fridge F fridge | - | - | ub 79
 chicken; chicken breasts; raw chicken | meat and fish/raw meat | packet 500 g, 200-1500 | tub plastic | 20 15 6 .53 | 1 1 0 | fridge F fridge | - | - | ub 117
-minced beef; mince; raw mince; mince beef; beef mince | meat and fish/raw meat | packet 500 g, 200-1500 | tub plastic | 20 15 5 .53 | 1 1 0 | fridge F fridge | - | - | ub 43
+minced beef; ground beef; mince; raw mince; mince beef; beef mince | meat and fish/raw meat | packet 500 g, 200-1500 | tub plastic | 20 15 5 .53 | 1 1 0 | fridge F fridge | - | - | ub 43
 smoked salmon | meat and fish/cooked fish | packet 100 g, 40-300 | packet plastic | 20 1 14 .11 | .5 .3 0 | fridge F fridge | fish | - | ub 167
 hummus; houmous | ready food/dips | tub 200 g, 75-500 | tub plastic | 10 10 5 .22 | 2 .5 0 | fridge F fridge | sesame | - | ub 181
 tofu | ready food/tofu | packet 280 g, 100-750 | tub plastic | 12 9 5 .33 | 1 .4 .1 | fridge F fridge | soya | - | ub 168

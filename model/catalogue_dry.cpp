@@ -37,7 +37,7 @@ cooking chocolate; dark chocolate | baking/chocolate | packet 200 g, 75-500 | pa
 raisins; sultana; currants | baking/dried fruit | bag 500 g, 200-1500 | bag plastic | 12 6 17 .5 | 1 .1 .4 | dry F prep | ?sulphites | - | bb 379
 ground almonds; almond flour | baking/nuts | bag 200 g, 75-500 | bag plastic | 11 4 15 .2 | .3 .05 .3 | dry F prep | nuts | m | bb 438
 vanilla essence; vanilla extract | baking/flavours | bottle 38 ml, 15-100 | bottle glass | 4 4 11 .1 | .2 .02 .4 | dry F prep | - | m | bb 530
-rice; white rice; easy cook rice; long grain rice; basmati rice | grains/rice | bag 1 kg, 0.4-5 | bag plastic | 12 7 18 1 | 2 .2 .8 | dry F hob | - | - | bb 338
+rice; white rice; jasmine rice; wild rice; easy cook rice; long grain rice; basmati rice | grains/rice | bag 1 kg, 0.4-5 | bag plastic | 12 7 18 1 | 2 .2 .8 | dry F hob | - | - | bb 338
 brown rice | grains/rice | bag 1 kg, 0.4-5 | bag plastic | 12 7 18 1 | .5 .1 .8 | dry F hob | - | - | bb 339
 pasta; penne; macaroni; fusilli | grains/pasta | bag 500 g, 200-1500 | bag plastic | 14 8 20 .5 | 2 .3 .9 | dry F hob | gluten | - | bb 335
 spaghetti | grains/pasta | packet 500 g, 200-1500 | packet plastic | 7 5 26 .5 | 1 .2 .8 | dry F hob | gluten | - | bb 335
@@ -58,9 +58,9 @@ yeast extract | breakfast/spreads | jar 250 g, 100-500 | jar glass | 7 7 9 .45 |
 chocolate spread; hazelnut spread | breakfast/spreads | jar 350 g, 200-1000 | jar glass | 8 8 11 .6 | 1 .1 .1 | dry F prep | milk nuts soya | - | bb 615
 golden syrup; syrup | baking/syrups | bottle 350 g, 150-1000 | bottle plastic | 7 5 18 .4 | .5 .05 .2 | dry F prep | - | - | bb 398
 tea; tea bag | hot drinks/tea | box 80 bags | box card | 13 8 13 .28 | 21 .2 .4 | dry F hob | - | - | bb 410
-herbal tea; peppermint tea; camomile tea | hot drinks/tea | box 20 bags | box card | 13 7 8 .06 | 3 .1 .4 | dry F hob | - | - | bb 410
+herbal tea; fruit tea; mint tea; peppermint tea; camomile tea | hot drinks/tea | box 20 bags | box card | 13 7 8 .06 | 3 .1 .4 | dry F hob | - | - | bb 410
 coffee; instant coffee; coffee granules | hot drinks/coffee | jar 200 g, 100-500 | jar glass | 9 9 17 .5 | 14 .2 .6 | dry F hob | - | - | bb 402
-ground coffee; coffee bean | hot drinks/coffee | bag 227 g, 100-750 | bag foil | 9 6 17 .24 | 5 .3 .3 | dry F hob | - | - | bb 541
+ground coffee; filter coffee; coffee bean | hot drinks/coffee | bag 227 g, 100-750 | bag foil | 9 6 17 .24 | 5 .3 .3 | dry F hob | - | - | bb 541
 hot chocolate; drinking chocolate | hot drinks/chocolate drinks | canister 500 g, 150-1000 | canister card | 9 9 16 .58 | 2 .1 .5 | dry F hob | milk | - | bb 217
 milk powder; dried milk; powdered milk | hot drinks/milk powder | canister 400 g, 100-1000 | canister metal | 10 10 15 .5 | 1 .1 .5 | dry F hob | milk | m | bb 465
 sweetener; artificial sweetener | hot drinks/sweeteners | canister 300 tablets | tub plastic | 5 3 7 .03 | 7 .1 .8 | dry F hob | - | m | bb 242
@@ -93,7 +93,7 @@ mixed herbs; dried herbs; oregano; thyme | seasoning/herbs | jar 20 g, 10-50 | j
 bay leaves | seasoning/herbs | jar 5 g, 2-10 | jar glass | 4.5 4.5 10 .09 | .3 .02 .2 | dry F hob | - | - | bb 236
 garlic granules; garlic powder | seasoning/spices | jar 50 g, 20-100 | jar glass | 4.5 4.5 10 .13 | .5 .03 .5 | dry F hob | - | m | bb 474
 crackers; cream cracker; crispbread | snacks/crackers | packet 300 g, 100-1000 | packet plastic | 7 7 20 .31 | 2 .2 .3 | dry F table | gluten | - | bb 377
-biscuits; digestive biscuit; cookies; ginger nuts; digestives | snacks/biscuits | packet 400 g, 150-1000 | packet plastic | 7 7 22 .41 | 7 .5 .3 | dry F table | gluten ?milk ?nuts | - | bb 200
+biscuits; graham crackers; digestive biscuit; cookies; ginger nuts; digestives | snacks/biscuits | packet 400 g, 150-1000 | packet plastic | 7 7 22 .41 | 7 .5 .3 | dry F table | gluten ?milk ?nuts | - | bb 200
 crisps | snacks/crisps | bag 150 g, 50-400 | bag foil | 18 8 25 .16 | 2 .5 .7 | dry F table | ?milk | - | bb 392
 mixed nuts; nuts | snacks/nuts | bag 200 g, 75-500 | bag foil | 13 4 18 .2 | 1 .2 .6 | dry F table | nuts peanuts | m | bb 386
 chocolate; chocolate bar | snacks/chocolate | packet 180 g, 75-500 | packet foil | 16 2 8 .19 | 2 .5 .1 | dry F table | milk soya ?nuts | - | bb 216

@@ -168,7 +168,10 @@ void takeSizes(Reading &r) {
         const auto found = classes.find(r.low(i));
         if (found == classes.end() || r.compound(i) || (found->first == "family" && !r.is(i + 1, "size")))
             continue;
-        r.sizeClass = found->second;
+        if (r.sizeClass.empty())
+            r.sizeClass = found->second;
+        else if (r.sizeClass != found->second)
+            r.otherClass = found->second;
         r.take(i, i + (r.is(i + 1, "size") || r.is(i + 1, "sized") ? 2 : 1));
     }
 }
@@ -222,7 +225,9 @@ void takePack(Reading &r) {
         const bool behind = r.nameTo > r.nameFrom && i == r.nameTo && !bracket;
         if (behind && !r.is(i + 1, "of"))
             r.packBehind = r.all[i].typed;
-        r.take(i, r.is(i + 1, "of") ? i + 2 : i + 1);
+        const bool holds =
+            r.is(i + 1, "of") || (r.is(i + 1, "with") && r.nameFrom == i + 2); // "jar with rice"
+        r.take(i, holds ? i + 2 : i + 1);
         if (r.pack)
             return;
     }
@@ -320,7 +325,11 @@ void takeFillers(Reading &r) {
         const bool article = isOneOf(r.low(i + 1), {"a", "an", "the", "its", "one"});
         std::size_t pack = article ? i + 2 : i + 1;
         while (r.free(pack) && isFact(r.all[pack].low) && pack + 1 < r.all.size())
-            ++pack; // "in a glass jar"
+            ++pack;                               // "in a glass jar"
+        if (r.is(i, "in") && r.is(i + 1, "it")) { // "a jar with rice in it"
+            r.take(i, i + 2);
+            continue;
+        }
         if (r.is(i, "in") && (pack < r.all.size() || r.nameTo > r.nameFrom) &&
             !r.free(pack)) { // "flour in a big tin"
             r.take(i, article ? i + 2 : i + 1);

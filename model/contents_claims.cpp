@@ -62,11 +62,14 @@ std::size_t denial(const Reading &r, std::size_t i) {
 
 /// Words before an allergen and "free" that deny it or leave it open, "not", "no longer", "maybe"; 0: none.
 std::size_t contest(const Reading &r, std::size_t i) {
-    static constexpr std::array contests{"not",    "isnt",  "arent",   "never",    "no",        "non",
-                                         "hardly", "maybe", "perhaps", "possibly", "probably",  "unsure",
-                                         "might",  "doubt", "whether", "if",       "supposedly"};
-    static constexpr std::array links{"is",  "are",    "it",   "its",    "be",
-                                      "may", "longer", "sure", "always", "really"};
+    static constexpr std::array contests{"not",      "isnt",  "arent",    "never",    "no",         "non",
+                                         "hardly",   "maybe", "perhaps",  "possibly", "probably",   "unsure",
+                                         "might",    "doubt", "whether",  "if",       "supposedly", "used",
+                                         "should",   "think", "thought",  "cannot",   "cant",       "wasnt",
+                                         "supposed", "once",  "hopefully"};
+    static constexpr std::array links{"is",  "are",         "it",   "its",    "be",
+                                      "may", "longer",      "sure", "always", "really",
+                                      "to",  "necessarily", "was",  "been",   "this"};
     const auto among = [](const auto &names, const std::string &low) {
         return std::find(names.begin(), names.end(), low) != names.end();
     };
@@ -74,7 +77,8 @@ std::size_t contest(const Reading &r, std::size_t i) {
     std::size_t at = i;
     for (; at < r.all.size(); ++at) {
         const bool said = among(contests, r.all[at].low);
-        contested = contested || said;
+        const bool asks = isWord(r, at, "is") && (isWord(r, at + 1, "it") || isWord(r, at + 1, "this"));
+        contested = contested || said || asks;
         if (!said && !among(links, r.all[at].low))
             break;
     }
@@ -107,7 +111,8 @@ Said saidAt(const Reading &r, std::size_t i) {
         if (isSaid(said))
             return said;
     }
-    if (isWord(r, i, "contains") || isWord(r, i, "containing") || isWord(r, i, "allergens")) {
+    if ((i < r.all.size() && r.all[i].single == "contain") || isWord(r, i, "containing") ||
+        isWord(r, i, "allergens")) {
         Said said = listFrom(r, i + 1);
         said.from = i;
         return said;
@@ -118,6 +123,7 @@ Said saidAt(const Reading &r, std::size_t i) {
         said.claim = true;
         for (std::size_t k = said.from; k < said.to; ++k)
             said.contested = said.contested || r.all[k].asked;
+        said.contested = said.contested || r.all.back().asked; // "nut free muesli?"
         return said;
     }
     return {};
@@ -149,7 +155,7 @@ std::vector<WordSpan> claimsIn(const Reading &r) {
         const Said said = saidAt(r, i);
         if (!isSaid(said))
             continue;
-        out.push_back({said.from, said.to});
+        out.push_back({said.from, said.to, said.contested});
         i = said.to - 1;
     }
     return out;
@@ -158,7 +164,7 @@ std::vector<WordSpan> claimsIn(const Reading &r) {
 bool cuts(const std::vector<WordSpan> &claims, std::size_t from, std::size_t to) {
     return std::any_of(claims.begin(), claims.end(), [&](const WordSpan &claim) {
         const bool apart = claim.to <= from || claim.from >= to;
-        const bool within = claim.from >= from && claim.to <= to;
+        const bool within = !claim.contested && claim.from >= from && claim.to <= to;
         return !apart && !within;
     });
 }
@@ -217,8 +223,8 @@ void takeFacts(Reading &r) {
             continue;
         const std::string single = r.all[i].single;
         const bool inBracket = r.all[i].bracket;
-        const bool known =
-            isFact(r.all[i].low) || !allergenFrom(single).empty() || (inBracket && anyShape(single));
+        const bool known = isFact(r.all[i].low) || !allergenFrom(single).empty() ||
+                           (inBracket && (anyShape(single) || single == "cupboard"));
         // in front of the name it belongs to the name as well: "plastic cups", "almond biscuits"
         const bool front = !inBracket && (named ? i < r.nameFrom : false) && r.low(i) != "heavy" &&
                            r.low(i) != "hot" && r.low(i) != "open" && r.low(i) != "opened";

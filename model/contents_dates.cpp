@@ -103,6 +103,8 @@ void takeDates(Reading &r) {
         const std::size_t end = r.free(i + trigger) ? dateEnd(r, i + trigger) : i + trigger;
         if (trigger == 0 || end == i + trigger)
             continue;
+        if (r.is(i, "frozen"))
+            r.facts.emplace_back("frozen");
         r.notes.push_back(joined(r.all, i, end));
         r.take(i, end);
     }

@@ -43,7 +43,18 @@ std::string sizeWords(const std::pair<double, std::string> &size) {
     return shortNumber(size.first) + " " + size.second;
 }
 
+LineParts withClass(const Reading &r, const std::string &size) {
+    LineParts parts = partsOf(r);
+    std::erase(parts.facts, r.sizeClass);
+    parts.facts.push_back(size);
+    return parts;
+}
+
 std::optional<Doubt> twoSizesDoubt(const Reading &r) {
+    if (!r.otherClass.empty() && !r.really)
+        return Doubt{Sentence::tr("Two sizes: {1} or {2}?", {r.sizeClass, r.otherClass}),
+                     {{r.sizeClass, lineFrom(withClass(r, r.sizeClass))},
+                      {r.otherClass, lineFrom(withClass(r, r.otherClass))}}};
     if (r.sizes.size() < 2 || r.really)
         return std::nullopt;
     const std::string first = sizeWords(r.sizes[0]);

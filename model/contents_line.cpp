@@ -181,7 +181,8 @@ ContentsItem parseItem(const std::string &text, const Lexicon &lexicon) {
     std::string name = nameOf(r);
     if (name.empty())
         name = trimmed(text);
-    if (const auto *whole = r.unknown.empty() ? nullptr : lexicon.findTurned(r.unknown + " " + name)) {
+    if (const auto *whole =
+            r.unknown.empty() || r.contested ? nullptr : lexicon.findTurned(r.unknown + " " + name)) {
         r.entry = whole; // "beans (baked)"
         name = r.unknown + " " + name;
         r.unknown.clear();

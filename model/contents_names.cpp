@@ -21,16 +21,18 @@ bool inName(const Reading &r, std::size_t i) {
 /// Words that tell one make from another and change none of the usual facts.
 bool isDescription(const std::string &low) {
     static constexpr std::array names{
-        "organic",     "low",       "fat",      "reduced",  "light",    "lite",   "decaf",    "decaffeinated",
-        "sliced",      "grated",    "whole",    "salted",   "unsalted", "smoked", "unsmoked", "sweetened",
-        "unsweetened", "skimmed",   "semi",     "free",     "range",    "extra",  "strong",   "mild",
-        "mature",      "virgin",    "value",    "own",      "brand",    "best",   "good",     "cheap",
-        "spare",       "new",       "old",      "thick",    "thin",     "fine",   "coarse",   "cut",
-        "in",          "with",      "added",    "no",       "full",     "half",   "easy",     "quick",
-        "instant",     "loose",     "tall",     "short",    "square",   "round",  "homemade", "home",
-        "made",        "decanted",  "leftover", "everyday", "our",      "your",   "late",     "deep",
-        "shallow",     "wide",      "narrow",   "biggest",  "smallest", "used",   "always",   "other",
-        "second",      "favourite", "favorite"};
+        "organic",       "low",       "fat",         "reduced",  "light",     "lite",      "decaf",
+        "decaffeinated", "sliced",    "grated",      "whole",    "salted",    "unsalted",  "smoked",
+        "unsmoked",      "sweetened", "unsweetened", "skimmed",  "semi",      "free",      "range",
+        "extra",         "strong",    "mild",        "mature",   "virgin",    "value",     "own",
+        "brand",         "best",      "good",        "cheap",    "spare",     "new",       "old",
+        "thick",         "thin",      "fine",        "coarse",   "cut",       "in",        "with",
+        "added",         "no",        "full",        "half",     "easy",      "quick",     "instant",
+        "loose",         "tall",      "short",       "square",   "round",     "homemade",  "home",
+        "made",          "decanted",  "leftover",    "everyday", "crusty",    "farmhouse", "lean",
+        "vintage",       "electric",  "irish",       "scottish", "plain",     "our",       "your",
+        "late",          "deep",      "shallow",     "wide",     "narrow",    "biggest",   "smallest",
+        "used",          "always",    "other",       "second",   "favourite", "favorite"};
     return std::find(names.begin(), names.end(), low) != names.end();
 }
 
@@ -47,9 +49,9 @@ bool isOfMake(const Reading &r, std::size_t i) {
 /// Beside a thing that lasts a colour or a stuff changes nothing: "blue mug", "steel pan".
 bool isLook(const std::string &low) {
     static constexpr std::array looks{
-        "white",     "black",    "red",    "blue",  "green", "yellow",    "brown",  "grey",  "gray",
-        "pink",      "orange",   "purple", "cream", "steel", "stainless", "enamel", "iron",  "copper",
-        "aluminium", "aluminum", "silver", "clear", "non",   "stick",     "lidded", "pretty"};
+        "white", "black",     "red",      "blue",   "green", "yellow",    "brown",  "grey",   "gray",
+        "pink",  "orange",    "purple",   "cream",  "steel", "stainless", "enamel", "iron",   "copper",
+        "cast",  "aluminium", "aluminum", "silver", "clear", "non",       "stick",  "lidded", "pretty"};
     return isFact(low) || std::find(looks.begin(), looks.end(), low) != looks.end();
 }
 
@@ -136,6 +138,8 @@ std::string knownWords(const Reading &r, const std::vector<std::size_t> &at, con
     for (const std::size_t i : at) {
         const auto *known = lexicon.find(r.all[i].typed);
         const bool another = (known != nullptr && known != r.entry) || saysStorage(r.all[i].low);
+        if (isLasting(*r.entry) && isLook(r.all[i].low))
+            continue; // "iron frying pan"
         if (another && !(saysStorage(r.all[i].low) && agrees(r.all[i].low, r.entry->usual)))
             out += (out.empty() ? "" : " ") + r.all[i].typed;
     }
@@ -312,7 +316,10 @@ std::optional<Doubt> tinnedDoubt(Reading &r, const std::string &name, const Lexi
     const bool fresh = usual.group == "fresh" || (r.pack == Shape::Can && usual.storage != Storage::Dry);
     if (r.really || usual.klass != Klass::Food || !fresh || (r.pack != Shape::Can && r.pack != Shape::Jar))
         return std::nullopt;
-    const auto *tinned = r.pack == Shape::Can ? lexicon.find("tinned " + name) : nullptr;
+    const CatalogueThing *tinned = nullptr;
+    for (const std::string &bare : {name, joined(r.all, r.nameFrom, r.nameTo), r.entry->name})
+        if (tinned == nullptr && r.pack == Shape::Can)
+            tinned = lexicon.find("tinned " + bare);
     if (tinned != nullptr) {
         r.entry = tinned;
         return std::nullopt;

@@ -1,4 +1,5 @@
 #include "model/contents_pieces.h"
+#include "model/contents_print.h"
 #include "model/contents_text.h"
 #include "model/sentence.h"
 #include "model/spoken_numbers.h"
@@ -16,9 +17,12 @@ template<std::size_t Size> bool isOneOf(const std::string &low, const std::array
 
 /// "daily", "no gluten", "4": nothing in it that could be a name, and nothing that was said already.
 bool saysMore(const Reading &r, const std::string &before, const Lexicon &lexicon) {
-    if (r.all.empty() || r.pack || !r.unknown.empty())
+    const bool packed = r.pack && r.counts.empty() && r.sizes.empty(); // "jar" may be a thing
+    if (r.all.empty() || packed || !r.unknown.empty())
         return false;
     const Reading first = readingOf(before, lexicon);
+    if ((r.pack && first.pack) || (!r.sizeClass.empty() && !first.sizeClass.empty()))
+        return false;
     const bool again = (!r.counts.empty() && !first.counts.empty()) || (r.uses && first.uses) ||
                        (!r.sizes.empty() && !first.sizes.empty());
     return !again;
@@ -26,15 +30,38 @@ bool saysMore(const Reading &r, const std::string &before, const Lexicon &lexico
 
 /// "tomatoes, tinned": with the name before it the name of a known thing, and no thing itself.
 bool endsName(const Reading &r, const std::string &before, const Lexicon &lexicon) {
-    const std::string name = r.all.size() == 1 ? nameOf(readingOf(before, lexicon)) : std::string();
+    const bool word = r.all.size() == 1 && allergenFrom(r.all.front().single).empty();
+    const std::string name = word ? nameOf(readingOf(before, lexicon)) : std::string();
     return !name.empty() && lexicon.findTurned(r.all.front().typed + " " + name) != nullptr;
+}
+
+/// "glass", "frozen", "gluten": what it is made of, or an allergen that is no thing.
+bool isFactAlone(const std::string &piece, const Lexicon &lexicon) {
+    static constexpr std::array allergens{"gluten", "lactose", "sulphite", "sulfite"};
+    const auto all = wordsOf(piece);
+    return !all.empty() && lexicon.find(piece) == nullptr &&
+           std::all_of(all.begin(), all.end(),
+                       [](const Word &word) { return isFact(word.low) || isOneOf(word.single, allergens); });
+}
+
+/// "soup, 2 cartons": a number and a pack alone, where the thing before has neither.
+bool isPacksOnly(const std::string &piece, const std::string &before, const Lexicon &lexicon) {
+    const auto all = wordsOf(piece);
+    if (all.size() < 2 || !packShape(all.back().single) || numberAt(all, 0).length != all.size() - 1)
+        return false;
+    const Reading first = readingOf(before, lexicon);
+    return first.counts.empty() && !first.pack;
 }
 
 /// Says something of the thing before it, and is no thing.
 bool belongs(const std::string &piece, const std::string &before, const Lexicon &lexicon) {
     if (piece.size() > longest || before.size() > longest)
         return false;
-    if (isDateAlone(piece))
+    const auto all = wordsOf(piece);
+    const bool number = std::any_of(all.begin(), all.end(),
+                                    [](const Word &word) { return numberFrom(word.low).has_value(); });
+    const bool inside = all.size() > 1 && all.front().low == "in" && !number; // "in the freezer"
+    if (isDateAlone(piece) || isPacksOnly(piece, before, lexicon) || inside)
         return true;
     const Reading r = readingOf(piece, lexicon);
     if (r.entry != nullptr || !r.quoted.empty())
@@ -49,30 +76,53 @@ bool isAllergen(const std::string &piece) {
     });
 }
 
-/// "biscuits contain milk", "may contain nuts": an allergen that was said ends it, and more of them may
-/// follow.
-bool endsWithAllergens(const std::string &piece) {
+enum class Allergens { None, Warned, Denied };
+
+/// "biscuits contain milk", "free from milk": allergens end it, and more of them may follow.
+Allergens allergensAtEnd(const std::string &piece) {
     const auto all = wordsOf(piece);
     std::size_t at = all.size();
     while (at > 0 && (all[at - 1].low == "and" || !allergenFrom(all[at - 1].single).empty()))
         --at;
-    return at > 0 && at < all.size() &&
-           (all[at - 1].single == "contain" ||
-            isOneOf(all[at - 1].low, std::array{"containing", "allergens", "of"}));
+    if (at == 0 || at == all.size())
+        return Allergens::None;
+    const std::string &low = all[at - 1].low;
+    if (isOneOf(low, std::array{"from", "no", "without"}))
+        return Allergens::Denied;
+    const bool traces = low == "of" && at > 1 && all[at - 2].low == "traces";
+    const bool warned = all[at - 1].single == "contain" || low == "containing" || low == "allergens";
+    return traces || warned ? Allergens::Warned : Allergens::None;
+}
+
+/// "sorry", "correction": what follows takes the place of what was said.
+bool isCorrection(const std::string &piece) {
+    static constexpr std::array words{"sorry", "correction", "oops", "no", "wait", "i", "mean"};
+    const auto all = wordsOf(piece);
+    return !all.empty() &&
+           std::all_of(all.begin(), all.end(), [](const Word &word) { return isOneOf(word.low, words); });
+}
+
+/// "um", "and": nothing at all.
+bool isFiller(const std::string &piece) {
+    static constexpr std::array words{"um",   "er", "erm",  "hmm",  "and",  "so",
+                                      "okay", "ok", "then", "next", "also", "well"};
+    const auto all = wordsOf(piece);
+    return std::all_of(all.begin(), all.end(), [](const Word &word) { return isOneOf(word.low, words); });
 }
 
 /// Words that take back what was said: "make that", "correction", "no" before a number; 0: none.
 std::size_t correctionAt(const std::string &piece) {
     const auto all = wordsOf(piece);
     const auto is = [&](std::size_t i, const char *low) { return i < all.size() && all[i].low == low; };
-    const std::size_t sorry = is(0, "no") || is(0, "sorry") || is(0, "oh") ? 1 : 0;
+    const auto number = [&](std::size_t i) { return i < all.size() && numberAt(all, i).length > 0; };
+    const std::size_t sorry = is(0, "no") || is(0, "sorry") ? 1 : 0;
     if (is(sorry, "make") && (is(sorry + 1, "that") || is(sorry + 1, "it")))
         return sorry + 2;
     if (is(sorry, "i") && is(sorry + 1, "mean"))
         return sorry + 2;
-    if (is(sorry, "correction") || is(sorry, "rather"))
+    if (is(sorry, "correction") || (is(sorry, "rather") && number(sorry + 1)))
         return sorry + 1;
-    return sorry > 0 && sorry < all.size() && numberAt(all, sorry).length > 0 ? sorry : 0;
+    return sorry > 0 && number(sorry) ? sorry : 0;
 }
 
 std::string withoutWords(const std::string &piece, std::size_t count) {
@@ -115,13 +165,17 @@ std::vector<std::string> countsFirst(const std::vector<std::string> &all) {
 }
 
 /// Pieces from `from` on that may be allergens of the thing before them, or things. Sets `from` behind them.
-void addAllergens(Piece &piece, const std::vector<std::string> &all, std::size_t &from,
+void addAllergens(Piece &piece, const std::vector<std::string> &pieces, std::size_t &from, bool denied,
                   const Lexicon &lexicon) {
+    std::vector<std::string> all = pieces;
     std::size_t end = from;
     std::size_t sure = from; // what is no thing is an allergen, and so is what stands before it
-    for (; end < all.size() && isAllergen(all[end]); ++end)
-        if (lexicon.find(all[end]) == nullptr)
+    for (; end < all.size() && isAllergen(all[end]); ++end) {
+        const bool joint = all[end].starts_with("and ") || all[end].starts_with("or ");
+        all[end] = withoutWords(all[end], joint ? 1 : 0);
+        if (!denied && lexicon.find(all[end]) == nullptr)
             sure = end + 1;
+    }
     for (; from < sure; ++from)
         piece.text += " and " + all[from];
     if (from == end)
@@ -143,13 +197,59 @@ void addAllergens(Piece &piece, const std::vector<std::string> &all, std::size_t
     piece.said = said;
 }
 
-void correct(Piece &piece, const std::string &next, std::size_t skipped) {
-    const std::string rest = withoutWords(next, skipped);
+/// `said`: all of what takes back, of which `rest` stands instead.
+void correct(Piece &piece, const std::string &said, std::string rest, const Lexicon &lexicon) {
+    if (isNumber(rest)) { // "make that 4"
+        LineParts parts = partsOf(readingOf(piece.text, lexicon));
+        parts.counts = {numberAt(wordsOf(rest), 0).value};
+        rest = lineFrom(parts);
+    }
     piece.doubt =
         Doubt{Sentence::tr("{1}: instead of {2}?", {rest, piece.text}),
               {{Sentence::tr("yes, instead"), rest}, {Sentence::tr("no, both"), piece.text + "; " + rest}}};
-    piece.said = piece.text + ", " + next;
+    piece.said = piece.text + ", " + said;
     piece.text = rest;
+}
+
+} // namespace
+
+namespace {
+
+/// More of the thing before it, whatever is still to be asked of that.
+void addMore(Piece &piece, const std::string &more) {
+    piece.text += " " + more;
+    if (!piece.doubt)
+        return;
+    piece.said += ", " + more;
+    for (auto &answer : piece.doubt->answers)
+        answer.line += " " + more;
+}
+
+/// Takes one piece, or several that belong together, from `i` on.
+void takePiece(std::vector<Piece> &out, const std::vector<std::string> &all, std::size_t &i,
+               const Lexicon &lexicon) {
+    Piece *before = out.empty() ? nullptr : &out.back();
+    Piece *settled = before != nullptr && !before->doubt ? before : nullptr;
+    const Allergens allergens = settled ? allergensAtEnd(settled->text) : Allergens::None;
+    const std::size_t skipped = settled ? correctionAt(all[i]) : 0;
+    const bool freeFollows =
+        i + 1 < all.size() && all[i + 1].find(" free") != std::string::npos; // "gluten, wheat free"
+    if (allergens != Allergens::None && isAllergen(all[i])) {
+        addAllergens(*settled, all, i, allergens == Allergens::Denied, lexicon);
+        return;
+    }
+    if (settled && isCorrection(all[i]) && i + 1 < all.size()) {
+        correct(*settled, all[i] + ", " + all[i + 1], all[i + 1], lexicon);
+        ++i;
+    } else if (skipped > 0 && skipped < wordsOf(all[i]).size())
+        correct(*settled, all[i], withoutWords(all[i], skipped), lexicon);
+    else if (before && isFactAlone(all[i], lexicon) && !freeFollows)
+        addMore(*before, "(" + all[i] + ")");
+    else if (before && belongs(all[i], before->text, lexicon))
+        addMore(*before, all[i]);
+    else if (all.size() == 1 || !isFiller(all[i]))
+        out.push_back({withHeading(all[i]), "", {}});
+    ++i;
 }
 
 } // namespace
@@ -157,21 +257,8 @@ void correct(Piece &piece, const std::string &next, std::size_t skipped) {
 std::vector<Piece> piecesOf(const std::string &line, const Lexicon &lexicon) {
     const auto all = countsFirst(itemsOf(line));
     std::vector<Piece> out;
-    for (std::size_t i = 0; i < all.size();) {
-        Piece *before = out.empty() || out.back().doubt ? nullptr : &out.back();
-        if (before && endsWithAllergens(before->text) && isAllergen(all[i])) {
-            addAllergens(*before, all, i, lexicon);
-            continue;
-        }
-        const std::size_t skipped = before ? correctionAt(all[i]) : 0;
-        if (skipped > 0 && skipped < wordsOf(all[i]).size())
-            correct(*before, all[i], skipped);
-        else if (before && belongs(all[i], before->text, lexicon))
-            before->text += " " + all[i];
-        else
-            out.push_back({withHeading(all[i]), "", {}});
-        ++i;
-    }
+    for (std::size_t i = 0; i < all.size();)
+        takePiece(out, all, i, lexicon);
     return out;
 }
 

@@ -66,7 +66,9 @@ void addText(Reading &r, const std::string &text) {
 bool isAddition(const Reading &r, std::size_t from) {
     for (std::size_t i = 1; i < from; ++i) {
         const bool inches = r.is(i, "in") && numberFrom(r.all[i - 1].low); // "9 in cake tin"
-        if ((r.is(i, "in") || r.is(i, "with")) && !r.all[i].bracket && !inches)
+        const bool holds = r.is(i, "with") && packShape(r.all[i - 1].single) && from == i + 1 &&
+                           r.single(from) != "lid"; // "jar with rice"
+        if ((r.is(i, "in") || r.is(i, "with")) && !r.all[i].bracket && !inches && !holds)
             return true;
     }
     return false;
@@ -75,8 +77,12 @@ bool isAddition(const Reading &r, std::size_t from) {
 /// "jam jar of rice": a name that holds something else is what it stands in. Behind it, or where it began.
 std::size_t containerEnd(const Reading &r, std::size_t from, const Lexicon &lexicon) {
     for (std::size_t to = std::min(r.all.size(), from + lexicon.longest()); to > from + 1; --to) {
-        if (packShape(r.single(to - 1)) && r.is(to, "of") && r.free(to + 1) &&
-            lexicon.find(joined(r.all, from, to)) != nullptr)
+        const auto *food = lexicon.find(joined(r.all, from, to - 1)); // "milk bottle of bleach"
+        const bool known = lexicon.find(joined(r.all, from, to)) != nullptr ||
+                           (food != nullptr && food->usual.klass == Klass::Food);
+        const bool with = r.is(to, "with") && r.single(to + 1) != "lid" && r.single(to - 1) != "tin";
+        if (packShape(r.single(to - 1)) && (r.is(to, "of") || with) && r.free(to + 1) &&
+            !numberFrom(r.low(to + 1)) && known && !numberFrom(r.low(from)))
             return to;
     }
     return from;

@@ -21,7 +21,8 @@ struct Reading {
     std::optional<double> uses;
     std::string vague; // "often", "sometimes": how often was said, but not clearly
     std::vector<std::pair<double, std::string>> sizes;
-    std::string sizeClass; // "small", "medium", "large"
+    std::string sizeClass;  // "small", "medium", "large"
+    std::string otherClass; // a second one that was said
     std::optional<Shape> pack;
     std::string packBehind;              // the pack word if it ends the catalogue name: "jam jar", "iron pot"
     std::vector<std::string> facts;      // words that say what it is made of or what it is
@@ -83,6 +84,7 @@ void takeClaims(Reading &reading);
 /// From a first word to behind the last one.
 struct WordSpan {
     std::size_t from = 0, to = 0;
+    bool contested = false; // a claim that is denied or not sure: no name has it in it
 };
 /// Where claims and warnings about allergens stand.
 [[nodiscard]] std::vector<WordSpan> claimsIn(const Reading &reading);

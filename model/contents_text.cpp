@@ -69,12 +69,24 @@ std::string withoutListNumbers(const std::string &line) {
     return number > 1 ? out : line;
 }
 
-/// "Rice. Pasta.": a sentence ends, and no abbreviation.
+/// "Rice. Pasta. 2. Eggs": a sentence ends before a capital letter, behind a word of three letters or more
+/// that is no abbreviation, behind a number or a unit.
 bool endsSentence(const std::string &line, std::size_t at) {
-    const auto letter = [&](std::size_t i) { return std::isalpha(static_cast<unsigned char>(line[i])) != 0; };
-    return line[at] == '.' && at >= 3 && at + 2 < line.size() && line[at + 1] == ' ' &&
-           std::isupper(static_cast<unsigned char>(line[at + 2])) != 0 && letter(at - 1) && letter(at - 2) &&
-           letter(at - 3);
+    if (line[at] != '.' || at == 0 || at + 2 >= line.size() || line[at + 1] != ' ' ||
+        std::isupper(static_cast<unsigned char>(line[at + 2])) == 0)
+        return false;
+    std::size_t from = at;
+    while (from > 0 && std::isalnum(static_cast<unsigned char>(line[from - 1])) != 0)
+        --from;
+    const std::string word = lower(line.substr(from, at - from));
+    static constexpr std::array shortened{"pkt",    "pkts", "evap", "veg", "choc",
+                                          "approx", "exp",  "bbe",  "qty", "med"};
+    if (word.empty() || std::ranges::find(shortened, word) != shortened.end())
+        return false;
+    const auto digits = word.find_first_not_of("0123456789");
+    if (isDigit(word.front()))
+        return digits == std::string::npos || !sizeUnit(word.substr(digits)).empty();
+    return word.size() >= 3 || !sizeUnit(word).empty();
 }
 
 /// Spoken separators as signs. "Full stop" and "new line" end a thing too.

@@ -162,7 +162,7 @@ std::vector<Word> wordsOf(const std::string &text) {
     while (in >> word) {
         const bool asked = word.ends_with('?');
         word = withoutEdgeSigns(word);
-        if (word == "*" || word == "+")
+        if (word == "*" || (word == "+" && out.empty()))
             continue; // a bullet of a list
         std::size_t from = 0;
         const bool minus = word.size() > 1 && word[0] == '-' && isDigit(word[1]);
@@ -175,7 +175,7 @@ std::vector<Word> wordsOf(const std::string &text) {
         }
         if (minus)
             out[first].minus = true;
-        if (asked && out.size() > first)
+        if (asked && !out.empty())
             out.back().asked = true;
     }
     return out;

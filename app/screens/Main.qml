@@ -92,7 +92,8 @@ Window {
     }
     // What is not accepted yet in the field in hand goes first.
     function undo(): void {
-        if (!window.view || !window.view.takeBack || !window.view.takeBack())
+        const takeBack = window.view ? window.view.takeBack : null;
+        if (!takeBack || !takeBack())
             window.shell.undo();
     }
     function stop(): void {

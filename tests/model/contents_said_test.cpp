@@ -80,7 +80,7 @@ INSTANTIATE_TEST_SUITE_P(
         Said{"glass jar of honey", "honey", {}, "honey", ""},
         // a tin comes from the cupboard
         Said{"2 tins of carrots", "carrots", 2, "tinned-carrots", ""},
-        Said{"tin of plums", "plums", {}, "peaches", "plums in a tin: kept in a cupboard?"},
+        Said{"tin of oranges", "oranges", {}, "oranges", "oranges in a tin: kept in a cupboard?"},
         Said{"tea set", "tea set", {}, "", "tea set: another thing than tea?"},
         Said{"I can see rice", "rice", {}, "rice", ""},
         Said{"looks like flour", "looks like flour", {}, "flour", "looks like flour: the same as flour?"},
@@ -160,6 +160,26 @@ INSTANTIATE_TEST_SUITE_P(
         Continued{"not gluten free bread", 1, "", "not gluten free: not taken as a claim. Keep it?"},
         Continued{"gluten free? bread", 1, "", "gluten free: not taken as a claim. Keep it?"},
         Continued{"maybe nut free muesli", 1, "", "maybe nut free: not taken as a claim. Keep it?"},
+        Continued{"used to be gluten free bread", 1, "",
+                  "used to be gluten free: not taken as a claim. Keep it?"},
+        Continued{"nut free muesli?", 1, "", "nut free: not taken as a claim. Keep it?"},
+        Continued{"chocolate may contain nuts, milk, and soya", 1,
+                  "may contain nuts, may contain milk, may contain soya", ""},
+        Continued{"biscuits contain milk", 1, "milk", ""},
+        Continued{"muesli no nuts, milk", 1, "claim nut-free, claim milk-free",
+                  "milk: in muesli no nuts, or by itself?"},
+        Continued{"2 pints of milk, eggs, butter", 3, "2 pint", ""}, Continued{"milk, soya", 2, "", ""},
+        Continued{"flour, gluten, 2", 1, "gluten", ""},
+        Continued{"bread, in the freezer", 1, "in the freezer", ""},
+        Continued{"soup, 2 cartons, opened yesterday", 1, "box, opened yesterday", ""},
+        Continued{"mince frozen 3 dec", 1, "frozen, frozen 3 dec", ""},
+        Continued{"Milk exp. 3 Dec. Eggs 6. Butter.", 3, "exp 3 Dec", ""},
+        Continued{"2 Pkt. Rice", 1, "packet", ""}, Continued{"frying pan large, small", 2, "large", ""},
+        Continued{"frying pan large small", 1, "large", "Two sizes: large or small?"},
+        Continued{"2 tins of tuna, no 3", 1, "tin", "3 tuna (tin): instead of 2 tins of tuna?"},
+        Continued{"rice, um, pasta, and, flour", 3, "", ""}, Continued{"a jar with rice in it", 1, "jar", ""},
+        Continued{"milk bottle of bleach", 1, "bottle, milk bottle", ""},
+        Continued{"four mugs, correction, six mugs", 1, "", "six mugs: instead of four mugs?"},
         Continued{"glutenfree crackers", 1, "claim gluten-free", ""},
         Continued{"bleach in milk carton", 1, "box, in milk carton", ""},
         Continued{"tomatoes, 4, beans", 2, "", ""}, Continued{"top shelf: 4 mugs, tea", 2, "top shelf", ""},
@@ -167,14 +187,17 @@ INSTANTIATE_TEST_SUITE_P(
         Continued{"3 soup, make that 4 soup", 1, "", "4 soup: instead of 3 soup?"}));
 
 TEST(ContentsContinued, eachAnswerIsALineThatAsksTheSameNoMore) {
-    for (const char *line : {"biscuits contains nuts, milk", "3 soup, make that 4 soup",
-                             "not gluten free bread", "large iron pot", "tin of plums", "hand cream"}) {
+    for (const char *line :
+         {"biscuits contains nuts, milk", "3 soup, make that 4 soup", "not gluten free bread",
+          "large iron pot", "tin of oranges", "hand cream", "gluten free? bread"}) {
         const auto asked = parseContents(line)->front();
         ASSERT_GE(asked.answers.size(), 2U) << line;
         for (const auto &answer : asked.answers) {
             const auto items = parseContents(answer.line);
             ASSERT_TRUE(items) << answer.line;
             EXPECT_NE(items->front().doubt, asked.doubt) << answer.line;
+            EXPECT_THAT(items->front().doubt, testing::Not(testing::HasSubstr("not understood")))
+                << answer.line;
         }
         EXPECT_EQ(parseContents(asked.thing.said)->front().doubt, asked.doubt) << "kept as it was said";
     }
