@@ -151,6 +151,7 @@ void Session::closeClient() {
     m_sharingTrouble.clear();
     m_together.reset();
     m_whys.reset();
+    m_told.reset();
     m_changedSince.reset();
     m_bases.clear();
     m_findings = {};
@@ -248,6 +249,7 @@ Result<void> Session::saveOne(const Case &before, const Case &after, const std::
 void Session::take(Case record) {
     m_together.reset();
     m_whys.reset();
+    m_told.reset();
     m_changedSince.reset();
     m_record = std::move(record);
     m_findings = model::findingsOf(*m_record, today());

@@ -3,17 +3,27 @@
 #include "model/findings.h"
 #include "model/lexicon.h"
 #include "model/plan_basis.h"
+#include "model/plan_wishes.h"
 #include "model/planning.h"
 #include "model/shared_kitchen.h"
 #include "model/store.h"
 #include "model/together.h"
+#include "reports/labels.h"
 #include <QObject>
 #include <QString>
 #include <functional>
+#include <map>
 #include <optional>
 #include <vector>
 
 namespace app {
+
+/// What follows from the whole of a plan, the same at each of its lines.
+struct PlanTold {
+    std::map<std::string, reports::Label> labels; // the first of each thing that gets one
+    std::vector<model::PlanFigure> figures;
+    std::vector<std::string> broken; // rules of today that it breaks
+};
 
 /// The open caseload and the client in hand: the one place where records change.
 ///
@@ -60,6 +70,8 @@ public:
     [[nodiscard]] const model::Findings &planFindings() const;
     /// The reasons of the plan that is shown. Fails as WhyLines::of().
     [[nodiscard]] const model::Result<model::WhyLines> &planWhys() const;
+    /// Empty without a plan.
+    [[nodiscard]] const PlanTold &planTold() const;
     /// What has changed since the plan was worked out, in few words; empty: nothing, or there is no plan.
     [[nodiscard]] const std::vector<std::string> &planChangedSince() const;
     /// What a plan that is begun now rests on; once it is taken, keepPlanBasis() remembers it.
@@ -146,6 +158,7 @@ private:
     QString m_sharingTrouble;
     mutable std::optional<model::Together> m_together; // worked out once a change, as are the reasons
     mutable std::optional<model::Result<model::WhyLines>> m_whys;
+    mutable std::optional<PlanTold> m_told;
     mutable std::optional<std::vector<std::string>> m_changedSince;
     std::vector<model::PlanBasis> m_bases; // of the last plans of this kitchen, the newest first
     model::Findings m_findings;

@@ -1,4 +1,5 @@
 #include "app/session.h"
+#include "model/plan_holds.h"
 #include <algorithm>
 
 /// What the plan rests on, so that later changes can be told: a setting of the records, kept for the kitchen.
@@ -54,6 +55,23 @@ const std::vector<std::string> &Session::planChangedSince() const {
     }
     *m_changedSince = newest ? *newest : model::changedSince(*m_record->plan, *m_record);
     return *m_changedSince;
+}
+
+const PlanTold &Session::planTold() const {
+    if (m_told)
+        return *m_told;
+    m_told.emplace();
+    const auto &plan = planRecord().plan;
+    if (!plan || plan->lines.empty())
+        return *m_told;
+    for (auto &label :
+         reports::thingLabels(planRecord(), planFindings()).value_or(std::vector<reports::Label>()))
+        m_told->labels.try_emplace(label.thing.text, label);
+    if (const auto &lines = planWhys()) {
+        m_told->figures = model::figuresOf(lines->problem().problem, lines->shown());
+        m_told->broken = model::brokenToday(*lines);
+    }
+    return *m_told;
 }
 
 } // namespace app

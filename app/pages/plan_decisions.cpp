@@ -222,16 +222,11 @@ void PlanPage::forgetOverrule() {
         say(tr("Taken back. Bring the plan up to date to let %1 move.").arg(nameOf(thing)));
 }
 
-/// Worked out once a plan: it is the same at every line.
-QString PlanPage::figuresInWords() {
-    if (!m_figures) {
-        QStringList words;
-        if (const auto &lines = m_session.planWhys())
-            for (const auto &figure : model::figuresOf(lines->problem().problem, lines->shown()))
-                words << tr("%1: %2").arg(text(figure.name), text(figure.words()));
-        m_figures = words.join(QStringLiteral(". "));
-    }
-    return *m_figures;
+QString PlanPage::figuresInWords() const {
+    QStringList words;
+    for (const auto &figure : m_session.planTold().figures)
+        words << tr("%1: %2").arg(text(figure.name), text(figure.words()));
+    return words.join(QStringLiteral(". "));
 }
 
 std::vector<FindingRow> PlanPage::decisionRows() {

@@ -29,16 +29,19 @@ const Marker *markOf(const Case &record, const std::string &meaning) {
 } // namespace
 
 const reports::Label *PlanPage::labelOf(const model::Id &thing) const {
-    const auto found = m_labels.find(thing.text);
-    return found == m_labels.end() || found->second.medium == reports::LabelMedium::SquareCode
-               ? nullptr
-               : &found->second;
+    const auto &labels = m_session.planTold().labels;
+    const auto found = labels.find(thing.text);
+    return found == labels.end() || found->second.medium == reports::LabelMedium::SquareCode ? nullptr
+                                                                                             : &found->second;
 }
 
 /// "braille label “rice”, on a card on the clip, meaning mark allergen"
 QString PlanPage::markWords(const PlanLine &line) const {
+    return markWords(line, thingOf(planned(), line));
+}
+
+QString PlanPage::markWords(const PlanLine &line, const Thing *thing) const {
     QStringList words;
-    const Thing *thing = thingOf(planned(), line);
     if (const Marker *marker = model::markerIn(planned(), line.marker); marker && thing) {
         words << text(marker->name);
         if (const reports::Label *label = labelOf(line.thing)) {

@@ -6,7 +6,6 @@
 #include "model/kit.h"
 #include "model/legible.h"
 #include "model/meanings.h"
-#include "model/plan_holds.h"
 #include "model/shelf_side.h"
 #include "reports/kitchen_figure.h"
 #include <QPointer>
@@ -46,12 +45,14 @@ QString placeName(const Case &record, const Id &place) {
     return text(model::placeWords(record, place));
 }
 
-/// The first label of each thing.
-std::map<std::string, reports::Label> labelsOfThings(const Case &record, const model::Findings &findings) {
-    std::map<std::string, reports::Label> labels;
-    for (auto &label : reports::thingLabels(record, findings).value_or(std::vector<reports::Label>()))
-        labels.try_emplace(label.thing.text, label);
-    return labels;
+/// In the order of the kitchen page.
+std::vector<Id> placesByUnit(const Case &record) {
+    std::vector<Id> out;
+    for (const auto &unit : record.units)
+        for (const auto &place : record.places)
+            if (place.unit == unit.id)
+                out.push_back(place.id);
+    return out;
 }
 
 /// The first sentence alone; the others stand with the findings, to be read one by one.
@@ -97,16 +98,16 @@ std::vector<ListRow> PlanPage::lineRows() const {
     std::set<std::string> decided;
     for (const auto &overrule : planned().overrules)
         decided.insert(overrule.thing.text);
-    for (const auto &place : placeRows(planned())) {
-        auto &here = linesOn[place.key.toStdString()];
+    for (const Id &place : placesByUnit(planned())) {
+        auto &here = linesOn[place.text];
         std::ranges::sort(here, {}, &PlanLine::order);
-        const QString where = placeName(planned(), {place.key.toStdString()});
+        const QString where = placeName(planned(), place);
         for (std::size_t i = 0; i < here.size(); ++i) {
             const auto found = things.find(here[i]->thing.text);
             const Thing *thing = found == things.end() ? nullptr : found->second;
             const bool overruled = decided.contains(here[i]->thing.text);
             const QString at = sentence(countedOnShelf(i, fromRight));
-            const QString mark = sentence(markWords(*here[i]));
+            const QString mark = sentence(markWords(*here[i], thing));
             const QString name = thing ? text(thing->name) : QString();
             QStringList spoken{name, at, mark, overruled ? tr("your decision") : QString()};
             spoken.removeAll(QString());
@@ -127,13 +128,8 @@ void PlanPage::refresh() {
     const bool has = plan && !plan->lines.empty();
     m_rowsLabel = tr("Things and their places");
     m_rowsEmpty = plan ? tr("No plan is possible yet: see what is short.") : tr("No plan yet.");
-    m_labels =
-        has ? labelsOfThings(planned(), m_session.planFindings()) : std::map<std::string, reports::Label>();
     m_rows.setRows(has ? lineRows() : std::vector<ListRow>{});
     m_whyThing = {};
-    m_figures.reset();
-    m_broken =
-        has && m_session.planWhys() ? model::brokenToday(*m_session.planWhys()) : std::vector<std::string>{};
     dropStaleOffer();
     refreshKicker();
     if (!lineInHand())

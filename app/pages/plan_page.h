@@ -5,7 +5,6 @@
 #include "model/plan_wishes.h"
 #include "reports/labels.h"
 #include <atomic>
-#include <map>
 #include <memory>
 
 namespace app {
@@ -38,6 +37,7 @@ private:
     [[nodiscard]] QString nameOf(const model::Id &thing) const;
     [[nodiscard]] std::vector<ListRow> lineRows() const;
     [[nodiscard]] QString markWords(const model::PlanLine &line) const;
+    [[nodiscard]] QString markWords(const model::PlanLine &line, const model::Thing *thing) const;
     [[nodiscard]] FindingRow markRow(const model::PlanLine &line) const;
     [[nodiscard]] const reports::Label *labelOf(const model::Id &thing) const;
     void refreshWhy();
@@ -58,7 +58,7 @@ private:
     [[nodiscard]] model::Result<void> setWording(model::Case &record, const model::Id &thing,
                                                  const QString &typed) const;
     [[nodiscard]] std::vector<FieldSpec> weightFields();
-    QString figuresInWords();
+    [[nodiscard]] QString figuresInWords() const;
     [[nodiscard]] std::vector<FindingRow> decisionRows();
     [[nodiscard]] std::vector<FindingRow> comparisonRows() const;
     [[nodiscard]] std::vector<ActionRow> weightActions() const;
@@ -77,10 +77,7 @@ private:
     [[nodiscard]] std::vector<ActionRow> offerActions() const;
 
     QString m_row;
-    std::map<std::string, reports::Label> m_labels; // of each thing that gets one
-    std::optional<QString> m_figures;
-    std::vector<std::string> m_broken; // rules of today that the shown plan breaks
-    model::Id m_whyThing;              // whose reasons m_why holds
+    model::Id m_whyThing; // whose reasons m_why holds
     std::optional<model::LineWhy> m_why;
     std::shared_ptr<std::atomic<bool>> m_stop = std::make_shared<std::atomic<bool>>(false);
     bool m_working = false;

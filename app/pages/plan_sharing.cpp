@@ -6,7 +6,7 @@ namespace app {
 
 std::vector<FindingRow> PlanPage::sharingRows() const {
     std::vector<FindingRow> rows;
-    for (const std::string &sentence : m_broken)
+    for (const std::string &sentence : m_session.planTold().broken)
         rows.push_back(
             {.key = QStringLiteral("broken.") + text(sentence),
              .kind = "error",
