@@ -68,21 +68,26 @@ FocusScope {
                 page.lastFocused = item;
         }
     }
-    // Where no step list at the left says it.
-    PlaceBar {
+    // Where no step list at the left says it; made when it is first wanted.
+    Loader {
         id: place
 
+        property bool wanted: false
+
         width: parent.width
-        visible: false
-        text: page.title
-        onActed: page.focusHeading()
+        height: place.visible ? implicitHeight : 0
+        visible: place.wanted
+        onWantedChanged: if (place.wanted && !place.item)
+            place.setSource("PlaceBar.qml", {
+                "page": page
+            })
     }
     // Later: the bar takes its room from what scrolls.
     Timer {
         id: placing
 
         interval: 0
-        onTriggered: place.visible = Theme.em(page.Window.width) < 60 && scroll.contentY > panes.y + heading.y + heading.height
+        onTriggered: place.wanted = Theme.em(page.Window.width) < 60 && scroll.contentY > panes.y + heading.y + heading.height
     }
     PageScroll {
         id: scroll
@@ -90,7 +95,7 @@ FocusScope {
         readonly property real room: scroll.inner - 2 * page.margin
 
         anchors.fill: parent
-        anchors.topMargin: place.implicitHeight
+        anchors.topMargin: place.height
         barAt: page.twoPanes ? page.margin + panes.leftWidth + Theme.ringRoom : scroll.width - scroll.barWidth
         contentHeight: panes.height + panes.y + page.margin
         onContentYChanged: placing.restart()

@@ -2,14 +2,14 @@ import QtQuick
 import Feltmark
 
 // One line that says which page this is while its heading is scrolled out of sight. For eyes alone; a click goes back to the heading.
-// Properties: text. Signal: acted().
+// Properties: page.
 Rectangle {
     id: bar
 
-    required property string text
-    signal acted
+    required property PageView page
+    readonly property string text: bar.page.title
 
-    implicitHeight: bar.visible ? Math.ceil(1.4 * Theme.small) + Theme.gap / 2 : 0
+    implicitHeight: Math.ceil(1.4 * Theme.small) + Theme.gap / 2
     color: Theme.sunken
 
     Text {
@@ -35,6 +35,6 @@ Rectangle {
     }
     MouseArea {
         anchors.fill: parent
-        onClicked: bar.acted()
+        onClicked: bar.page.focusHeading()
     }
 }
