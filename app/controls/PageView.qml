@@ -79,8 +79,8 @@ FocusScope {
         visible: place.wanted
         onWantedChanged: if (place.wanted && !place.item)
             place.setSource("PlaceBar.qml", {
-                "page": page
-            })
+                    "page": page
+                })
     }
     // Later: the bar takes its room from what scrolls.
     Timer {
